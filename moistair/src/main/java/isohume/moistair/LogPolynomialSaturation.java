@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.moistair;
+
+import isohume.quantity.Temperature;
+
+/**
+ * The form that Wexler introduced and Sonntag and Hardy kept: {@code ln(e/Pa) = Σ c[i] T^(i-2) + cLn ln T}, T in kelvin.
+ *
+ * <p>{@code c} holds the coefficients of T^-2, T^-1, T^0 … in rising order, with the digits of the source.
+ */
+final class LogPolynomialSaturation implements Saturation {
+    private static final String WATER = "saturation over water";
+    private static final String ICE = "saturation over ice";
+
+    private final Citation source;
+    private final Span vouchedFor;
+    private final double[] c;
+    private final double cLn;
+
+    private LogPolynomialSaturation(Citation source, Span vouchedFor, double[] c, double cLn) {
+        this.source = source;
+        this.vouchedFor = vouchedFor;
+        this.c = c;
+        this.cLn = cLn;
+    }
+
+    /** ITS-90. Sonntag prints one set for water, supercooled included. */
+    static Saturation sonntagWater() {
+        return new LogPolynomialSaturation(
+                new Citation("Sonntag 1990, Z. Meteorol. 70, 340", "water"),
+                new Span(WATER + " after Sonntag 1990", -100, 100),
+                new double[] {0, -6096.9385, 21.2409642, -2.711193e-2, 1.673952e-5},
+                2.433502);
+    }
+
+    static Saturation sonntagIce() {
+        return new LogPolynomialSaturation(
+                new Citation("Sonntag 1990, Z. Meteorol. 70, 340", "ice"),
+                new Span(ICE + " after Sonntag 1990", -100, 0.01),
+                new double[] {0, -6024.5282, 29.32707, 1.0613868e-2, -1.3198825e-5},
+                -0.49382577);
+    }
+
+    /** ITS-90. */
+    static Saturation hardyWater() {
+        return new LogPolynomialSaturation(
+                new Citation("Hardy 1998, 3rd Int. Symp. on Humidity and Moisture, 214", "eq. 2"),
+                new Span(WATER + " after Hardy 1998", -100, 100),
+                new double[] {
+                    -2.8365744e3,
+                    -6.028076559e3,
+                    1.954263612e1,
+                    -2.737830188e-2,
+                    1.6261698e-5,
+                    7.0229056e-10,
+                    -1.8680009e-13
+                },
+                2.7150305);
+    }
+
+    static Saturation hardyIce() {
+        return new LogPolynomialSaturation(
+                new Citation("Hardy 1998, 3rd Int. Symp. on Humidity and Moisture, 214", "ice"),
+                new Span(ICE + " after Hardy 1998", -100, 0.01),
+                new double[] {0, -5.8666426e3, 2.232870244e1, 1.39387003e-2, -3.4262402e-5, 2.7040955e-8},
+                6.7063522e-1);
+    }
+
+    @Override
+    public double pascalsAt(Temperature t) {
+        double kelvin = vouchedFor.require(t);
+        double sum = 0;
+        for (int i = c.length - 1; i >= 0; i--) {
+            sum = sum * kelvin + c[i];
+        }
+        return StrictMath.exp(sum / (kelvin * kelvin) + cLn * StrictMath.log(kelvin));
+    }
+
+    @Override
+    public Span vouchedFor() {
+        return vouchedFor;
+    }
+
+    @Override
+    public Citation source() {
+        return source;
+    }
+}

@@ -1,0 +1,7 @@
+// SPDX-License-Identifier: Apache-2.0
+@NullMarked
+@CheckReturnValue
+package isohume.run;
+
+import com.google.errorprone.annotations.CheckReturnValue;
+import org.jspecify.annotations.NullMarked;
