@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.run;
+
+import isohume.device.Reading;
+import isohume.moistair.MoistAir;
+import isohume.moistair.OutsideRange;
+import isohume.quantity.DewPoint;
+import isohume.quantity.Phase;
+import isohume.quantity.Pressure;
+import isohume.quantity.Temperature;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What one poll says, with the reference humidity worked out. Doubtful readings count as missing here; they stay in the
+ * journal.
+ *
+ * @param shown good values by channel id, in their quantity's unit
+ * @param missing why a channel has no good value, by channel id
+ * @param deposit the phase that the mirror reports, if it does
+ * @param humidity reference relative humidity in % RH, from uncorrected references; absent when one of them is
+ */
+public record Moment(
+        Instant at,
+        Map<String, Double> shown,
+        Map<String, String> missing,
+        Optional<Phase> deposit,
+        OptionalDouble humidity) {
+
+    /** Reads a poll with the bench's roles. */
+    public static Moment of(RunFact.Observed observed, Roles roles, MoistAir air) {
+        Map<String, Double> shown = new LinkedHashMap<>();
+        Map<String, String> missing = new LinkedHashMap<>();
+        for (Reading reading : observed.readings()) {
+            String id = reading.channel().id();
+            switch (reading) {
+                case Reading.Value value -> shown.put(id, value.shown().doubleValue());
+                case Reading.Doubtful doubtful -> missing.put(id, doubtful.flag());
+                case Reading.Absent absent -> missing.put(id, absent.detail());
+            }
+        }
+        Optional<Phase> deposit = depositOf(shown.get(roles.deposit()));
+        return new Moment(observed.at(), shown, missing, deposit, humidity(shown, deposit, roles, air));
+    }
+
+    private static Optional<Phase> depositOf(@org.jspecify.annotations.Nullable Double state) {
+        if (state == null) {
+            return Optional.empty();
+        }
+        return switch (state.intValue()) {
+            case 1 -> Optional.of(Phase.WATER);
+            case 2 -> Optional.of(Phase.ICE);
+            default -> Optional.empty();
+        };
+    }
+
+    private static OptionalDouble humidity(
+            Map<String, Double> shown, Optional<Phase> deposit, Roles roles, MoistAir air) {
+        Double dewPoint = shown.get(roles.dewPoint());
+        Double temperature = shown.get(roles.temperature());
+        Double pressure = shown.get(roles.pressure());
+        Double mirror = shown.get(roles.mirrorPressure());
+        if (deposit.isEmpty() || dewPoint == null || temperature == null || pressure == null || mirror == null) {
+            return OptionalDouble.empty();
+        }
+        try {
+            return OptionalDouble.of(air.relativeHumidity(
+                            new DewPoint(Temperature.ofCelsius(dewPoint), deposit.get()),
+                            Pressure.ofPascals(mirror),
+                            Temperature.ofCelsius(temperature),
+                            Pressure.ofPascals(pressure))
+                    .percent());
+        } catch (OutsideRange outside) {
+            return OptionalDouble.empty(); // a mirror still on its way; nothing can be said yet
+        }
+    }
+
+    /** Whether every reference has a good value and the humidity follows from them. */
+    public boolean referencesWhole() {
+        return humidity.isPresent();
+    }
+
+    /** Whether nothing that the run judges is missing. */
+    boolean whole(Roles roles) {
+        return referencesWhole() && shown.keySet().containsAll(roles.instruments());
+    }
+
+    OptionalDouble value(String channel) {
+        Double value = shown.get(channel);
+        return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
+    }
+}
