@@ -195,9 +195,9 @@ public final class Course {
         return taken;
     }
 
-    /** Points that are whole, by number. */
-    public Map<Integer, RunFact.Recorded> recorded() {
-        return Map.copyOf(recorded);
+    /** Points that are whole, in the order of the plan. */
+    public List<RunFact.Recorded> recorded() {
+        return List.copyOf(recorded.values());
     }
 
     public List<Integer> skipped() {
