@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.uncertainty.series;
+
+import static isohume.uncertainty.Printed.assertRelative;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import isohume.uncertainty.Printed;
+import org.hipparchus.stat.regression.SimpleRegression;
+import org.junit.jupiter.api.Test;
+
+class SeriesTest {
+    private static final String TABLE = "autocorrelation.csv";
+
+    private static Series bath() {
+        return Series.evenly(60, Printed.column(Printed.table("thermal_bath_series.csv"), "t_minus_50_degC"));
+    }
+
+    private static double printed(String id) {
+        return Printed.row(TABLE, id).number("value");
+    }
+
+    @Test
+    void the_thermal_bath_of_jcgm_gum_6_table_8() {
+        Series bath = bath();
+        assertRelative(printed("TBx-01"), bath.mean(), 1e-11, "mean");
+        assertRelative(printed("TBx-02"), bath.standardDeviation(), 1e-11, "s");
+        assertRelative(printed("TBx-03"), bath.lagOneAutocorrelation(), 1e-11, "r1");
+        assertRelative(printed("TBx-08"), bath.effectiveNumber(), 1e-11, "effective number");
+        assertEquals(5940, bath.durationSeconds());
+    }
+
+    @Test
+    void effective_numbers_of_known_coefficients_agree_with_the_exact_sum() {
+        int compared = 0;
+        for (Printed.Row row : Printed.table(TABLE)) {
+            if (row.text("id").startsWith("NE-") && !row.text("id").contains("--")) {
+                String quantity = row.text("quantity");
+                int n = Integer.parseInt(quantity.replaceAll(".*\\(n=(\\d+),.*", "$1"));
+                double rho = Double.parseDouble(quantity.replaceAll(".*rho=([0-9.]+)\\);.*", "$1"));
+                assertRelative(row.numbers("value")[0], Series.effectiveNumber(n, rho), 1e-9, row.toString());
+                compared++;
+            }
+        }
+        assertEquals(42, compared);
+    }
+
+    @Test
+    void the_slope_without_autocorrelation_is_ordinary_least_squares() {
+        Drift drift = bath().drift();
+        assertRelative(printed("TBx-10"), drift.over(60), 1e-9, "slope per minute");
+    }
+
+    @Test
+    void autocorrelated_residuals_widen_the_slope_s_error() {
+        assertTrue(bath().drift().standardErrorOver(60) > 2 * printed("TBx-11"), "against ordinary least squares");
+    }
+
+    @Test
+    void independent_residuals_give_the_textbook_error_of_hipparchus() {
+        double[] values = {1, 2.1, 2.9, 4.1, 4.9, 6.1, 6.9, 8.1, 8.9, 10.1}; // alternate about their line
+        SimpleRegression regression = new SimpleRegression();
+        for (int i = 0; i < values.length; i++) {
+            regression.addData(i, values[i]);
+        }
+        Drift drift = Series.evenly(1, values).drift();
+        assertEquals(0, drift.residualAutocorrelation(), "alternating residuals count as independent");
+        assertRelative(regression.getSlope(), drift.slopePerSecond(), 1e-12, "slope");
+        assertRelative(regression.getSlopeStdErr(), drift.standardError(), 1e-12, "standard error");
+    }
+
+    @Test
+    void a_frozen_display_has_no_spread_and_says_so() {
+        Series frozen = Series.evenly(5, 50.1, 50.1, 50.1, 50.1);
+        assertTrue(frozen.isConstant());
+        assertEquals(0, frozen.standardUncertaintyOfMean());
+        assertEquals(0, frozen.lagOneAutocorrelation());
+        assertEquals(1, frozen.drift().probabilityIfSteady());
+    }
+
+    @Test
+    void two_readings_are_enough_for_a_mean_but_not_for_a_drift() {
+        Series two = Series.evenly(5, 50.1, 50.3);
+        assertEquals(50.2, two.mean(), 1e-12);
+        assertEquals(2, two.effectiveNumber());
+        assertEquals(1, two.degreesOfFreedom());
+        assertThrows(IllegalArgumentException.class, two::drift);
+        assertThrows(IllegalArgumentException.class, () -> Series.evenly(5, 50.1));
+    }
+
+    @Test
+    void times_must_increase() {
+        assertThrows(IllegalArgumentException.class, () -> Series.of(new double[] {0, 5, 5}, new double[] {1, 2, 3}));
+    }
+}
