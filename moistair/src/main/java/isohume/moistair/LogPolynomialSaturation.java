@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.moistair;
 
-import isohume.quantity.Temperature;
-
 /**
  * The form that Wexler introduced and Sonntag and Hardy kept: {@code ln(e/Pa) = Σ c[i] T^(i-2) + cLn ln T}, T in kelvin.
  *
@@ -11,13 +9,17 @@ import isohume.quantity.Temperature;
 final class LogPolynomialSaturation implements Saturation {
     private static final String WATER = "saturation over water";
     private static final String ICE = "saturation over ice";
+    private static final String HARDY = "Hardy 1998, 3rd Int. Symp. on Humidity and Moisture, 214";
+    private static final String SONNTAG = "Sonntag 1990, Z. Meteorol. 70, 340";
 
+    private final Elementary math;
     private final Citation source;
     private final Span vouchedFor;
     private final double[] c;
     private final double cLn;
 
-    private LogPolynomialSaturation(Citation source, Span vouchedFor, double[] c, double cLn) {
+    private LogPolynomialSaturation(Elementary math, Citation source, Span vouchedFor, double[] c, double cLn) {
+        this.math = math;
         this.source = source;
         this.vouchedFor = vouchedFor;
         this.c = c;
@@ -25,27 +27,34 @@ final class LogPolynomialSaturation implements Saturation {
     }
 
     /** ITS-90. Sonntag prints one set for water, supercooled included. */
-    static Saturation sonntagWater() {
+    static Saturation sonntagWater(Elementary math) {
         return new LogPolynomialSaturation(
-                new Citation("Sonntag 1990, Z. Meteorol. 70, 340", "water"),
-                new Span(WATER + " after Sonntag 1990", -100, 100),
+                math,
+                new Citation(SONNTAG, "water"),
+                Span.ofCelsius(WATER + " after Sonntag 1990", -100, 100),
                 new double[] {0, -6096.9385, 21.2409642, -2.711193e-2, 1.673952e-5},
                 2.433502);
     }
 
-    static Saturation sonntagIce() {
+    /** ITS-90. */
+    static Saturation sonntagIce(Elementary math) {
         return new LogPolynomialSaturation(
-                new Citation("Sonntag 1990, Z. Meteorol. 70, 340", "ice"),
-                new Span(ICE + " after Sonntag 1990", -100, 0.01),
+                math,
+                new Citation(SONNTAG, "ice"),
+                Span.ofCelsius(ICE + " after Sonntag 1990", -100, 0.01),
                 new double[] {0, -6024.5282, 29.32707, 1.0613868e-2, -1.3198825e-5},
                 -0.49382577);
     }
 
-    /** ITS-90. */
-    static Saturation hardyWater() {
+    /**
+     * ITS-90. The equation is fitted from 0 to 100 °C; Hardy's enhancement set for water from -50 °C goes with its
+     * extension to supercooled water.
+     */
+    static Saturation hardyWater(Elementary math) {
         return new LogPolynomialSaturation(
-                new Citation("Hardy 1998, 3rd Int. Symp. on Humidity and Moisture, 214", "eq. 2"),
-                new Span(WATER + " after Hardy 1998", -100, 100),
+                math,
+                new Citation(HARDY, "eq. 2"),
+                Span.ofCelsius(WATER + " after Hardy 1998", -50, 100),
                 new double[] {
                     -2.8365744e3,
                     -6.028076559e3,
@@ -58,22 +67,44 @@ final class LogPolynomialSaturation implements Saturation {
                 2.7150305);
     }
 
-    static Saturation hardyIce() {
+    /** ITS-90. */
+    static Saturation hardyIce(Elementary math) {
         return new LogPolynomialSaturation(
-                new Citation("Hardy 1998, 3rd Int. Symp. on Humidity and Moisture, 214", "ice"),
-                new Span(ICE + " after Hardy 1998", -100, 0.01),
+                math,
+                new Citation(HARDY, "ice"),
+                Span.ofCelsius(ICE + " after Hardy 1998", -100, 0.01),
                 new double[] {0, -5.8666426e3, 2.232870244e1, 1.39387003e-2, -3.4262402e-5, 2.7040955e-8},
                 6.7063522e-1);
     }
 
     @Override
-    public double pascalsAt(Temperature t) {
-        double kelvin = vouchedFor.require(t);
+    public double logAt(double kelvin) {
+        vouchedFor.require(kelvin);
         double sum = 0;
         for (int i = c.length - 1; i >= 0; i--) {
             sum = sum * kelvin + c[i];
         }
-        return StrictMath.exp(sum / (kelvin * kelvin) + cLn * StrictMath.log(kelvin));
+        return sum / (kelvin * kelvin) + cLn * math.log(kelvin);
+    }
+
+    @Override
+    public double logSlopeAt(double kelvin) {
+        vouchedFor.require(kelvin);
+        double sum = 0;
+        for (int i = c.length - 1; i >= 0; i--) {
+            sum = sum * kelvin + (i - 2) * c[i];
+        }
+        return (sum / (kelvin * kelvin) + cLn) / kelvin;
+    }
+
+    /** The coefficient of {@code T^power}, for comparison with print. */
+    double coefficient(int power) {
+        return power + 2 < c.length ? c[power + 2] : 0;
+    }
+
+    /** The coefficient of {@code ln T}. */
+    double logCoefficient() {
+        return cLn;
     }
 
     @Override

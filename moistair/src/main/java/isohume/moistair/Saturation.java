@@ -1,12 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.moistair;
 
-import isohume.quantity.Temperature;
-
-/** Saturation vapour pressure of pure water substance over one phase. */
+/**
+ * Saturation vapour pressure of pure water substance over one phase, without air.
+ *
+ * <p>Temperatures are in kelvin on ITS-90. Each method throws {@link OutsideRange} beyond {@link #vouchedFor()}.
+ */
 interface Saturation {
-    /** Pressure in Pa; {@link OutsideRange} beyond {@link #vouchedFor()}. */
-    double pascalsAt(Temperature t);
+    /** {@code ln(e/Pa)}. */
+    double logAt(double kelvin);
+
+    /** {@code d ln e / dT} in 1/K, differentiated by hand. */
+    double logSlopeAt(double kelvin);
 
     Span vouchedFor();
 

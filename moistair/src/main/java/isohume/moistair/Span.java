@@ -4,17 +4,65 @@ package isohume.moistair;
 import com.google.errorprone.annotations.CanIgnoreReturnValue;
 import isohume.quantity.Temperature;
 
-/** The temperatures, in degrees Celsius, for which a formula's source vouches; both ends belong to it. */
-record Span(String what, double lowest, double highest) {
-    private static final double ROUNDING = 1e-9; // K; a value converted to kelvin and back is still inside
+/** The temperatures for which a formula's source vouches; both ends belong to it. */
+final class Span {
+    private static final double ROUNDING_KELVIN = 1e-9; // a value converted to kelvin and back is still inside
+
+    private final String what;
+    private final double lowestCelsius;
+    private final double highestCelsius;
+    private final double lowestKelvin;
+    private final double highestKelvin;
+
+    private Span(String what, double lowestCelsius, double highestCelsius) {
+        this.what = what;
+        this.lowestCelsius = lowestCelsius;
+        this.highestCelsius = highestCelsius;
+        this.lowestKelvin = Temperature.ofCelsius(lowestCelsius).kelvin();
+        this.highestKelvin = Temperature.ofCelsius(highestCelsius).kelvin();
+    }
+
+    static Span ofCelsius(String what, double lowest, double highest) {
+        return new Span(what, lowest, highest);
+    }
+
+    String what() {
+        return what;
+    }
+
+    double lowestCelsius() {
+        return lowestCelsius;
+    }
+
+    double highestCelsius() {
+        return highestCelsius;
+    }
+
+    double lowestKelvin() {
+        return lowestKelvin;
+    }
+
+    double highestKelvin() {
+        return highestKelvin;
+    }
+
+    boolean contains(double kelvin) {
+        return kelvin >= lowestKelvin - ROUNDING_KELVIN && kelvin <= highestKelvin + ROUNDING_KELVIN;
+    }
 
     /** The same temperature in kelvin, or {@link OutsideRange}. */
     @CanIgnoreReturnValue
-    double require(Temperature t) {
-        double celsius = t.celsius();
-        if (!(celsius >= lowest - ROUNDING && celsius <= highest + ROUNDING)) {
-            throw new OutsideRange(what, celsius, lowest, highest, "°C");
+    double require(double kelvin) {
+        if (!contains(kelvin)) {
+            double celsius = Temperature.ofKelvin(kelvin).celsius();
+            throw new OutsideRange(what, celsius, lowestCelsius, highestCelsius, "°C");
         }
-        return t.kelvin();
+        return kelvin;
+    }
+
+    /** What both vouch for, under a new name. */
+    Span meeting(Span other, String name) {
+        return new Span(
+                name, Math.max(lowestCelsius, other.lowestCelsius), Math.min(highestCelsius, other.highestCelsius));
     }
 }

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.moistair;
+
+/**
+ * A rising function with its slope, and where it takes a value.
+ *
+ * <p>Newton's method, kept inside a bracket: a step that would leave the bracket is replaced by a halving, so it ends
+ * wherever the start was.
+ */
+interface Rising {
+    double at(double x);
+
+    double slopeAt(double x);
+
+    /**
+     * Where the function is {@code wanted}, which lies between its values at the ends of the bracket.
+     *
+     * @param tolerance the last step is at most this long; Newton's method is then far closer
+     * @param mostSteps the steps after which {@link SolverFailed} is thrown
+     */
+    default double whereIs(double wanted, double low, double high, double start, double tolerance, int mostSteps) {
+        double a = low;
+        double b = high;
+        double x = Math.min(Math.max(start, low), high);
+        double miss = Double.NaN;
+        for (int i = 0; i < mostSteps; i++) {
+            miss = at(x) - wanted;
+            if (miss < 0) {
+                a = x;
+            } else {
+                b = x;
+            }
+            double next = x - miss / slopeAt(x);
+            if (!(next >= a && next <= b)) {
+                next = a + (b - a) / 2;
+            }
+            if (Math.abs(next - x) <= tolerance) {
+                return next;
+            }
+            x = next;
+        }
+        throw new SolverFailed(wanted, x, miss, mostSteps);
+    }
+}

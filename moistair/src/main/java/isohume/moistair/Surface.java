@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.moistair;
+
+import isohume.quantity.Temperature;
+
+/**
+ * Water or ice under air: a saturation formula with one set of enhancement coefficients, where both hold.
+ *
+ * <p>Everything is kept as a logarithm, so that a ratio of two pressures costs one exponential.
+ */
+final class Surface {
+    private final Elementary math;
+    private final Saturation saturation;
+    private final Enhancement enhancement;
+    private final Span span;
+
+    Surface(String name, Elementary math, Saturation saturation, Enhancement enhancement) {
+        this.math = math;
+        this.saturation = saturation;
+        this.enhancement = enhancement;
+        this.span = saturation.vouchedFor().meeting(enhancement.vouchedFor(), name);
+    }
+
+    Span span() {
+        return span;
+    }
+
+    /** {@code ln(e f / Pa)}: the partial pressure of vapour over the surface in air of {@code p} Pa. */
+    double logPressure(double kelvin, double p) {
+        double log = saturation.logAt(kelvin);
+        double e = math.exp(log);
+        if (!(e <= p)) {
+            throw boiling(kelvin, e, p);
+        }
+        return log + enhancement.logAt(kelvin, e, p);
+    }
+
+    /** The enhancement factor. */
+    double factor(double kelvin, double p) {
+        double e = math.exp(saturation.logAt(kelvin));
+        if (!(e <= p)) {
+            throw boiling(kelvin, e, p);
+        }
+        return math.exp(enhancement.logAt(kelvin, e, p));
+    }
+
+    /** {@code d ln(e f) / dT} in 1/K at constant total pressure. */
+    double logSlope(double kelvin, double p) {
+        double slope = saturation.logSlopeAt(kelvin);
+        double e = math.exp(saturation.logAt(kelvin));
+        return slope + enhancement.logSlopeAt(kelvin, e, slope, p);
+    }
+
+    /** {@code d ln(e f) / dp} in 1/Pa at constant temperature. */
+    double logPressureSlope(double kelvin, double p) {
+        return enhancement.logPressureSlopeAt(kelvin, math.exp(saturation.logAt(kelvin)), p);
+    }
+
+    /** {@link #logPressure} as a function of temperature, continued smoothly past the boiling point for a solver. */
+    Rising logPressureAt(double p) {
+        return new LogPressure(p);
+    }
+
+    private OutsideRange boiling(double kelvin, double e, double p) {
+        String what = "saturated air at " + Temperature.ofKelvin(kelvin).celsius()
+                + " °C, which boils below this pressure; its total pressure";
+        return new OutsideRange(what, p, e, Double.POSITIVE_INFINITY, "Pa");
+    }
+
+    private final class LogPressure implements Rising {
+        private final double p;
+
+        LogPressure(double p) {
+            this.p = p;
+        }
+
+        @Override
+        public double at(double kelvin) {
+            double log = saturation.logAt(kelvin);
+            return log + enhancement.logAt(kelvin, math.exp(log), p);
+        }
+
+        @Override
+        public double slopeAt(double kelvin) {
+            return logSlope(kelvin, p);
+        }
+    }
+}
