@@ -3,6 +3,7 @@ package isohume.result;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * How the air at the instruments differs from the air at the references: the outcome of a study of the chamber. All
@@ -24,11 +25,38 @@ public record Characterisation(
         double line,
         double dryLine,
         double pressureDifference) {
+    private static final double SLACK_KELVIN = 1; // a chamber does not end up exactly where it was studied
+
     public Characterisation {
         temperatures = List.copyOf(temperatures);
         if (temperatures.isEmpty()) {
             throw new IllegalArgumentException("characterisation " + number + " has no temperatures");
         }
+    }
+
+    /**
+     * The figures at a chamber temperature.
+     *
+     * @throws IllegalArgumentException beyond the temperatures that were studied
+     */
+    AtTemperature at(double celsius) {
+        AtTemperature below = temperatures.getFirst();
+        for (AtTemperature above : temperatures) {
+            if (celsius <= above.celsius() && celsius >= below.celsius() - SLACK_KELVIN) {
+                return below.towards(above, celsius);
+            }
+            below = above;
+        }
+        if (celsius >= below.celsius() && celsius <= below.celsius() + SLACK_KELVIN) {
+            return below;
+        }
+        throw new IllegalArgumentException(String.format(
+                Locale.ROOT,
+                "characterisation %s covers %.1f to %.1f °C, not %.1f °C",
+                number,
+                temperatures.getFirst().celsius(),
+                temperatures.getLast().celsius(),
+                celsius));
     }
 
     /**
@@ -41,5 +69,16 @@ public record Characterisation(
      * @param selfHeating of the thermometer, after correction
      */
     public record AtTemperature(
-            double celsius, double uniformity, double radiation, double loading, double stem, double selfHeating) {}
+            double celsius, double uniformity, double radiation, double loading, double stem, double selfHeating) {
+        private AtTemperature towards(AtTemperature other, double at) {
+            double share = other.celsius > celsius ? Math.max(0, (at - celsius) / (other.celsius - celsius)) : 0;
+            return new AtTemperature(
+                    at,
+                    uniformity + share * (other.uniformity - uniformity),
+                    radiation + share * (other.radiation - radiation),
+                    loading + share * (other.loading - loading),
+                    stem + share * (other.stem - stem),
+                    selfHeating + share * (other.selfHeating - selfHeating));
+        }
+    }
 }

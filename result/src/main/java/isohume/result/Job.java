@@ -2,6 +2,7 @@
 package isohume.result;
 
 import isohume.moistair.Formulation;
+import isohume.quantity.Quantity;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -47,6 +48,15 @@ public record Job(
         GUARD_BAND,
         /** No statement of conformity was asked for. */
         NONE
+    }
+
+    /** The reference for a quantity; there is one of each. */
+    Reference reference(Quantity quantity) {
+        return references.stream()
+                .filter(r -> r.quantity() == quantity)
+                .findFirst()
+                .orElseThrow(() ->
+                        new IllegalArgumentException("job " + number + " names no reference for " + quantity.key()));
     }
 
     /** The references that were not valid on a day, by their certificates. */

@@ -4,8 +4,10 @@ package isohume.result;
 import isohume.quantity.Phase;
 import isohume.quantity.Point;
 import isohume.quantity.Quantity;
+import isohume.uncertainty.Budget;
+import isohume.uncertainty.conformity.Decision;
 import java.time.Instant;
-import java.util.List;
+import java.util.Optional;
 
 /**
  * What came out for one quantity of one instrument at one point. Unrounded, in the quantity's unit; differences in its
@@ -13,8 +15,8 @@ import java.util.List;
  *
  * @param reference the value the instrument should have shown
  * @param reading the mean of what it showed
- * @param error reading minus reference
- * @param tolerance half-width; meaningless when the verdict is {@link Judgement#NONE}
+ * @param budget of the error, reading minus reference
+ * @param decision on conformity, where one was asked for
  * @param readings how many pairs
  * @param effectiveReadings how many independent pairs they are worth
  */
@@ -24,55 +26,26 @@ public record PointResult(
         Point point,
         double reference,
         double reading,
-        double error,
-        List<Line> budget,
-        double combined,
-        double effectiveDegreesOfFreedom,
-        double coverageFactor,
-        double expanded,
-        double tolerance,
-        Judgement verdict,
+        Budget budget,
+        Optional<Decision> decision,
         int readings,
         double effectiveReadings,
         Conditions conditions) {
-    public PointResult {
-        budget = List.copyOf(budget);
+
+    /** Reading minus reference; the correction is its negative. */
+    public double error() {
+        return budget.value();
     }
 
-    /** One line of the budget, ready to be shown. */
-    public record Line(
-            String symbol,
-            String description,
-            double estimate,
-            String unit,
-            String distribution,
-            double standardUncertainty,
-            double degreesOfFreedom,
-            double sensitivity,
-            double contribution,
-            double indexPercent,
-            Origin origin,
-            String evidence) {}
-
-    /** Where a line's figure comes from. */
-    public enum Origin {
-        MEASURED,
-        CERTIFICATE,
-        ASSUMED
+    public double expanded() {
+        return budget.expanded();
     }
 
-    /** The verdict, in the words of the certificate. */
-    public enum Judgement {
-        CONFORMS,
-        /** Inside the tolerance, but nearer to its edge than the uncertainty. */
-        CONFORMS_ON_GUARD_BAND,
-        NOT_DECIDED,
-        DOES_NOT_CONFORM,
-        /** No decision was asked for. */
-        NONE
+    public double coverageFactor() {
+        return budget.coverageFactor();
     }
 
-    /** Means over the record, references corrected. */
+    /** Means over the record, references corrected: °C, % RH, Pa. */
     public record Conditions(
             double dewPoint,
             Phase deposit,

@@ -4,12 +4,22 @@ package isohume.result;
 import isohume.quantity.Quantity;
 import java.util.List;
 
-/** All that came out of a job's recordings. */
-public record Results(Job job, List<Recording> recordings, List<PointResult> points, List<Hysteresis> hysteresis) {
+/**
+ * All that came out of a job's recordings.
+ *
+ * @param objections what stands against issuing a certificate: an overdue reference, for example
+ */
+public record Results(
+        Job job,
+        List<Recording> recordings,
+        List<PointResult> points,
+        List<Hysteresis> hysteresis,
+        List<String> objections) {
     public Results {
         recordings = List.copyOf(recordings);
         points = List.copyOf(points);
         hysteresis = List.copyOf(hysteresis);
+        objections = List.copyOf(objections);
     }
 
     /**

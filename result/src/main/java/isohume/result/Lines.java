@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.result;
+
+import isohume.result.Characterisation.AtTemperature;
+import isohume.uncertainty.Distribution;
+import isohume.uncertainty.Input;
+import isohume.uncertainty.Origin;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Gathers the lines of one budget. Every line names its evidence, so that a reviewer can go and look. */
+final class Lines {
+    private static final int SETTLING_TAIL_SECONDS = 600; // common practice, no source
+
+    private final List<Input> lines = new ArrayList<>();
+
+    List<Input> all() {
+        return List.copyOf(lines);
+    }
+
+    Lines halfWidth(String symbol, String description, double halfWidth, String unit, Origin origin, String evidence) {
+        lines.add(Input.of(symbol, description, 0, unit, new Distribution.Rectangular(halfWidth), origin, evidence));
+        return this;
+    }
+
+    Lines standard(String symbol, String description, double u, String unit, Origin origin, String evidence) {
+        lines.add(Input.of(symbol, description, 0, unit, new Distribution.Normal(u), origin, evidence));
+        return this;
+    }
+
+    Lines noise(String symbol, String description, Track track, String unit) {
+        String evidence = "this record, detrended";
+        lines.add(Input.of(symbol, description, 0, unit, track.noise(), Origin.MEASURED, evidence));
+        return this;
+    }
+
+    /** The reading of an instrument under test: its mean, last digit, noise, and what it had still to change. */
+    Lines reading(Track shown, Track difference, Specification channel) {
+        String unit = channel.quantity().differenceUnit();
+        lines.add(Input.of(
+                "u_res",
+                "resolution of the instrument",
+                shown.mean(),
+                unit,
+                new Distribution.Rectangular(channel.resolution() / 2),
+                Origin.MEASURED,
+                "last digit on the path that was read"));
+        return noise("u_rep", "repeatability of the instrument", shown, unit)
+                .halfWidth(
+                        "u_settle",
+                        "still to settle, against the reference",
+                        Math.max(difference.driftOverHalf(), difference.perSecond() * SETTLING_TAIL_SECONDS),
+                        unit,
+                        Origin.MEASURED,
+                        "slope of the difference times a tail of " + SETTLING_TAIL_SECONDS / 60 + " min");
+    }
+
+    /** The mirror's pressure above the chamber's, as measured, with what is not known of it. */
+    Lines pressureDifference(double pascals, double halfWidth, String evidence) {
+        lines.add(Input.of(
+                "dp_mc",
+                "pressure, mirror above chamber",
+                pascals,
+                "Pa",
+                new Distribution.Rectangular(halfWidth),
+                Origin.CERTIFICATE,
+                evidence));
+        return this;
+    }
+
+    /** A reference by its certificate: value, correction, interpolation, drift since, last digit. */
+    Lines reference(String prefix, String what, Reference reference, Track track) {
+        Certified certified = Certified.at(reference, track.mean());
+        String certificate = "certificate " + reference.traceability().number();
+        lines.add(Input.of(
+                prefix + "cal",
+                what + ": calibration",
+                track.mean() + certified.correction(),
+                "°C",
+                new Distribution.Expanded(
+                        certified.expanded(), reference.traceability().k()),
+                Origin.CERTIFICATE,
+                certificate));
+        return halfWidth(
+                        prefix + "int",
+                        what + ": between the certificate's points",
+                        certified.interpolation(),
+                        "K",
+                        Origin.CERTIFICATE,
+                        certificate)
+                .halfWidth(
+                        prefix + "drift",
+                        what + ": drift since then",
+                        reference.drift(),
+                        "K",
+                        Origin.ASSUMED,
+                        reference.id())
+                .halfWidth(
+                        prefix + "read",
+                        what + ": readout and last digit",
+                        reference.resolution(),
+                        "K",
+                        Origin.ASSUMED,
+                        reference.id())
+                .halfWidth(
+                        prefix + "stab",
+                        what + ": drift in the record",
+                        track.driftOverHalf(),
+                        "K",
+                        Origin.MEASURED,
+                        "slope of this record")
+                .noise(prefix + "rep", what + ": noise", track, "K");
+    }
+
+    /** What separates the thermometer's air from the instrument's. */
+    Lines place(AtTemperature figures, String study) {
+        return halfWidth(
+                        "t_self",
+                        "air temperature: self-heating left",
+                        figures.selfHeating(),
+                        "K",
+                        Origin.CERTIFICATE,
+                        study)
+                .halfWidth(
+                        "t_unif",
+                        "air temperature: thermometer to instrument",
+                        figures.uniformity(),
+                        "K",
+                        Origin.CERTIFICATE,
+                        study)
+                .halfWidth(
+                        "t_rad",
+                        "air temperature: radiation of the walls",
+                        figures.radiation(),
+                        "K",
+                        Origin.CERTIFICATE,
+                        study)
+                .halfWidth(
+                        "t_load",
+                        "air temperature: heat of the load",
+                        figures.loading(),
+                        "K",
+                        Origin.CERTIFICATE,
+                        study);
+    }
+}

@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.result;
+
+import isohume.moistair.MoistAir;
+import isohume.quantity.Phase;
+import isohume.quantity.Quantity;
+import isohume.result.Characterisation.AtTemperature;
+import isohume.result.PointResult.Conditions;
+import isohume.uncertainty.Budget;
+import isohume.uncertainty.Origin;
+import isohume.uncertainty.conformity.Conformity;
+import isohume.uncertainty.conformity.Decision;
+import isohume.uncertainty.conformity.DecisionRule;
+import isohume.uncertainty.conformity.Tolerance;
+import java.util.List;
+import java.util.Optional;
+
+/** One recording: the references once, then each instrument against them. */
+final class PointEvaluation {
+    private static final double DRY_PERCENT = 20; // below, sorption in the sample line counts for more
+    private static final double EQUATION_WATER = 1e-4; // relative, common practice, no source
+    private static final double EQUATION_ICE = 1e-3; // relative, common practice, no source
+    private static final double ENHANCEMENT_RATIO = 1e-4; // relative, common practice, no source
+
+    private final Job job;
+    private final Recording recording;
+    private final HumidityModel model;
+    private final Track dewPoint;
+    private final Track temperature;
+    private final AtTemperature place;
+    private final Conditions conditions;
+
+    PointEvaluation(Job job, MoistAir air, Recording recording) {
+        this.job = job;
+        this.recording = recording;
+        List<Recording.Row> rows = recording.rows();
+        this.dewPoint = Track.of(rows, Recording.Row::dewPoint);
+        this.temperature = Track.of(rows, Recording.Row::temperature);
+        double pressure = corrected(Quantity.PRESSURE, Track.of(rows, Recording.Row::pressure));
+        this.model = new HumidityModel(air, recording.deposit(), pressure);
+        this.place = job.characterisation().at(temperature.mean());
+        this.conditions = conditions(rows, pressure);
+    }
+
+    private Conditions conditions(List<Recording.Row> rows, double pressure) {
+        double dew = corrected(Quantity.DEW_POINT, dewPoint);
+        double celsius = corrected(Quantity.TEMPERATURE, temperature);
+        return new Conditions(
+                dew,
+                recording.deposit(),
+                recording.depositBy(),
+                celsius,
+                model.reference(dew, celsius, mirrorAboveChamber()),
+                pressure,
+                rows.getFirst().at(),
+                rows.getLast().at());
+    }
+
+    private double corrected(Quantity quantity, Track track) {
+        return track.mean()
+                + Certified.at(job.reference(quantity), track.mean()).correction();
+    }
+
+    private double mirrorAboveChamber() {
+        return recording.rows().stream()
+                .mapToDouble(r -> r.mirrorPressure() - r.pressure())
+                .average()
+                .orElseThrow();
+    }
+
+    /** Empty when the instrument has no such channel, or too few readings of it were taken. */
+    Optional<PointResult> of(Item item, Specification channel) {
+        String key = item.key(channel.quantity());
+        List<Recording.Row> rows = recording.rows().stream()
+                .filter(r -> r.shown().containsKey(key))
+                .toList();
+        if (rows.size() < 2) {
+            return Optional.empty();
+        }
+        Track shown = Track.of(rows, r -> shown(r, key));
+        return switch (channel.quantity()) {
+            case RELATIVE_HUMIDITY -> Optional.of(humidity(item, channel, rows, shown));
+            case TEMPERATURE -> Optional.of(temperature(item, channel, rows, shown));
+            case DEW_POINT, PRESSURE, DEPOSIT, WATER_LEVEL -> Optional.empty();
+        };
+    }
+
+    private PointResult humidity(Item item, Specification channel, List<Recording.Row> rows, Track shown) {
+        Track difference = Track.of(
+                rows,
+                r -> shown(r, item.key(channel.quantity()))
+                        - model.reference(r.dewPoint(), r.temperature(), r.mirrorPressure() - r.pressure()));
+        Characterisation study = job.characterisation();
+        String evidence = "characterisation " + study.number();
+        boolean dry = conditions.relativeHumidity() < DRY_PERCENT;
+        Lines lines = new Lines()
+                .reading(shown, difference, channel)
+                .reference("d_", "dew point", job.reference(Quantity.DEW_POINT), dewPoint)
+                .halfWidth("d_cont", "dew point: condensate", study.condensate(), "K", Origin.ASSUMED, evidence)
+                .halfWidth(
+                        "d_line",
+                        "dew point: sample line",
+                        dry ? study.dryLine() : study.line(),
+                        "K",
+                        Origin.CERTIFICATE,
+                        evidence)
+                .pressureDifference(mirrorAboveChamber(), study.pressureDifference(), evidence)
+                .reference("t_", "air temperature", job.reference(Quantity.TEMPERATURE), temperature)
+                .place(place, evidence)
+                .standard(
+                        "e_eq",
+                        "saturation equation, relative",
+                        recording.deposit() == Phase.ICE ? EQUATION_ICE : EQUATION_WATER,
+                        "1",
+                        Origin.ASSUMED,
+                        job.formulation().title())
+                .standard(
+                        "f_eq",
+                        "ratio of enhancement factors, relative",
+                        ENHANCEMENT_RATIO,
+                        "1",
+                        Origin.ASSUMED,
+                        job.formulation().title());
+        Budget budget = model.budget("error of " + item.id() + ", relative humidity", lines.all());
+        return result(item, channel, shown, difference, budget);
+    }
+
+    private PointResult temperature(Item item, Specification channel, List<Recording.Row> rows, Track shown) {
+        Track difference = Track.of(rows, r -> shown(r, item.key(channel.quantity())) - r.temperature());
+        String evidence = "characterisation " + job.characterisation().number();
+        Lines lines = new Lines()
+                .reading(shown, difference, channel)
+                .reference("t_", "air temperature", job.reference(Quantity.TEMPERATURE), temperature)
+                .place(place, evidence)
+                .halfWidth("t_stem", "heat along the stem or port", place.stem(), "K", Origin.CERTIFICATE, evidence);
+        Budget budget = TemperatureModel.budget("error of " + item.id() + ", temperature", lines.all());
+        return result(item, channel, shown, difference, budget);
+    }
+
+    private PointResult result(Item item, Specification channel, Track shown, Track difference, Budget budget) {
+        return new PointResult(
+                item.id(),
+                channel.quantity(),
+                recording.point(),
+                shown.mean() - budget.value(),
+                shown.mean(),
+                budget,
+                decide(channel, shown.mean(), budget),
+                recording.rows().size(),
+                difference.effectiveNumber(),
+                conditions);
+    }
+
+    private Optional<Decision> decide(Specification channel, double reading, Budget budget) {
+        Tolerance tolerance = Tolerance.symmetric(channel.toleranceAt(reading));
+        return switch (job.decision()) {
+            case NONE -> Optional.empty();
+            case SIMPLE_ACCEPTANCE -> Optional.of(decide(budget, tolerance, DecisionRule.SIMPLE_ACCEPTANCE));
+            case GUARD_BAND -> Optional.of(decide(budget, tolerance, DecisionRule.GUARD_BAND_U));
+        };
+    }
+
+    private static Decision decide(Budget budget, Tolerance tolerance, DecisionRule rule) {
+        return Conformity.decide(budget.value(), budget.expanded(), budget.coverageFactor(), tolerance, rule);
+    }
+
+    private static double shown(Recording.Row row, String key) {
+        Double value = row.shown().get(key);
+        if (value == null) {
+            throw new IllegalStateException("rows without " + key + " were left out before");
+        }
+        return value;
+    }
+}
