@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.device.modbus;
+
+import isohume.device.Channel;
+import isohume.device.Instrument;
+import isohume.device.Reading;
+import isohume.device.Trouble;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.List;
+
+/** Moves the registers of a description over a line. */
+final class ModbusInstrument implements Instrument {
+    private static final int GAP = 8; // reading a few idle registers costs less than another request
+
+    private final DeviceDescription description;
+    private final ReadingCodec codec;
+    private final TcpLine line;
+    private final InstantSource clock;
+    private final Runnable release;
+    private final List<Span> plan;
+
+    /** @param release what lets go of the line */
+    ModbusInstrument(DeviceDescription description, TcpLine line, InstantSource clock, Runnable release) {
+        this.description = description;
+        this.codec = new ReadingCodec(description);
+        this.line = line;
+        this.clock = clock;
+        this.release = release;
+        this.plan = ReadPlan.of(codec.spans(), GAP);
+    }
+
+    @Override
+    public String id() {
+        return description.id();
+    }
+
+    @Override
+    public List<Channel> channels() {
+        return description.channels();
+    }
+
+    @Override
+    public List<Reading> read() {
+        Instant at = clock.instant();
+        Deadline deadline = Deadline.in(description.timeLimit());
+        if (!line.take(deadline)) {
+            return codec.absent(busy(deadline), at);
+        }
+        try {
+            return codec.readings(new Talk(line, description.unit(), deadline).read(plan), at);
+        } finally {
+            line.release();
+        }
+    }
+
+    @Override
+    public void close() {
+        release.run();
+    }
+
+    static Reply.No busy(Deadline deadline) {
+        return new Reply.No(Trouble.SILENCE, "another device held the line for " + deadline.limitText());
+    }
+}

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: Apache-2.0
+/**
+ * Instruments and chambers that speak Modbus TCP, driven by a description that a person wrote. Start at
+ * {@link isohume.device.modbus.DeviceDescription}, then {@link isohume.device.modbus.Devices}.
+ *
+ * <p>The bytes are made and judged by classes without input or output ({@code Frames}, {@code ReadingCodec},
+ * {@code ControlCodec}); {@code TcpLine} moves them. State: one connection per host and port. Errors: trouble on the
+ * wire is an outcome; a faulty description is a {@link isohume.device.sheet.SheetError}.
+ *
+ * <p>Source of the frames: MODBUS Application Protocol Specification V1.1b3 and MODBUS Messaging on TCP/IP
+ * Implementation Guide V1.0b, modbus.org.
+ */
+@NullMarked
+@CheckReturnValue
+package isohume.device.modbus;
+
+import com.google.errorprone.annotations.CheckReturnValue;
+import org.jspecify.annotations.NullMarked;
