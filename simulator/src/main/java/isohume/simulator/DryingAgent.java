@@ -35,6 +35,10 @@ final class DryingAgent {
         loadGrams += moles * Air.WATER_GRAMS;
     }
 
+    void renew() {
+        loadGrams = 0;
+    }
+
     double loadGrams() {
         return loadGrams;
     }

@@ -10,9 +10,19 @@ import isohume.quantity.Phase;
 final class Mirror {
     /** What the register tells: 0 not known, 1 water, 2 ice. */
     enum Deposit {
-        UNKNOWN,
-        WATER,
-        ICE
+        UNKNOWN(0),
+        WATER(1),
+        ICE(2);
+
+        private final int register;
+
+        Deposit(int register) {
+            this.register = register;
+        }
+
+        int register() {
+            return register;
+        }
     }
 
     private static final double FREEZES_BELOW = -0.1; // °C

@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoubleSupplier;
 
 /** Chamber, room and instruments, one second at a time. One thread at a time. */
 final class World {
@@ -54,6 +55,8 @@ final class World {
                 "chamber",
                 Quantity.RELATIVE_HUMIDITY,
                 new Shown(controller::sensedPercent, () -> air.relativeHumidity(), controller::humidityOffset));
+        show("chamber", Quantity.WATER_LEVEL, exact(() -> vapour.saturator().levelPercent()));
+        show("mirror", Quantity.DEPOSIT, exact(() -> mirror.deposit().register()));
         show("mirror", Quantity.DEW_POINT, mirror.dewPoint());
         show("thermometer", Quantity.TEMPERATURE, thermometer.temperature());
         show("thermometer", Quantity.PRESSURE, thermometer.pressure());
@@ -62,6 +65,10 @@ final class World {
             show(id, Quantity.RELATIVE_HUMIDITY, transmitters.get(i).relativeHumidity());
             show(id, Quantity.TEMPERATURE, transmitters.get(i).temperature());
         }
+    }
+
+    private static Shown exact(DoubleSupplier value) {
+        return new Shown(value, value, () -> 0);
     }
 
     private void show(String instrument, Quantity quantity, Shown what) {
