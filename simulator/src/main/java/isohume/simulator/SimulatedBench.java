@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.simulator;
+
+import isohume.quantity.Quantity;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.concurrent.locks.Lock;
+import java.util.concurrent.locks.ReentrantLock;
+
+/**
+ * A chamber with reference instruments and three instruments under test, served over Modbus TCP on the loopback.
+ *
+ * <p>Units: 1 chamber, 2 mirror, 3 thermometer and pressure gauges, 11 to 13 the instruments under test; the registers
+ * are told by the device descriptions beside this class, in {@code devices/}. Time stands still until it is advanced;
+ * what is written to the chamber takes effect from the next whole second on. Safe for any thread.
+ */
+public final class SimulatedBench implements AutoCloseable {
+    private static final int STEPS_AT_A_TIME = 300; // then readers get their turn
+
+    private final Lock lock = new ReentrantLock(true);
+    private final Faults faults = new Faults();
+    private final World world;
+    private final Instant start;
+    private final ModbusPort server;
+    private Instant now;
+    private long steps;
+
+    private SimulatedBench(BenchParameters parameters, long seed, Instant start, int port) {
+        world = new World(parameters, seed);
+        this.start = start;
+        now = start;
+        server = ModbusPort.open(new BenchServices(Units.of(world), faults, lock), faults, port);
+    }
+
+    /**
+     * Starts a bench at rest, in balance with its room.
+     *
+     * @param seed decides everything that is drawn
+     * @param start the instant at which its time begins
+     * @param port TCP port on the loopback; 0 for any free one
+     * @throws java.io.UncheckedIOException when the port cannot be had
+     */
+    public static SimulatedBench start(BenchParameters parameters, long seed, Instant start, int port) {
+        return new SimulatedBench(parameters, seed, start, port);
+    }
+
+    /** The TCP port on which it answers. */
+    public int port() {
+        return server.port();
+    }
+
+    /** The latest instant to which it was advanced. */
+    public Instant now() {
+        lock.lock();
+        try {
+            return now;
+        } finally {
+            lock.unlock();
+        }
+    }
+
+    /** Lets time pass until that instant; one that is past already changes nothing. */
+    public void advanceTo(Instant instant) {
+        long wanted = Duration.between(start, instant).toSeconds();
+        boolean more = true;
+        while (more) {
+            lock.lock();
+            try {
+                for (int i = 0; i < STEPS_AT_A_TIME && steps < wanted; i++) {
+                    world.step();
+                    steps++;
+                }
+                more = steps < wanted;
+                now = later(more ? start.plusSeconds(steps) : instant);
+            } finally {
+                lock.unlock();
+            }
+        }
+    }
+
+    private Instant later(Instant instant) {
+        return instant.isAfter(now) ? instant : now;
+    }
+
+    /**
+     * What an instrument would show beyond the true value where its sensor is, if everything about it had settled as the
+     * air there is now: lag and creep done, hysteresis as it stands; without noise and rounding.
+     *
+     * @param instrument {@code mirror}, {@code thermometer}, {@code chamber}, or the serial number of one under test
+     * @return in the quantity's {@link Quantity#differenceUnit}
+     * @throws IllegalArgumentException for an instrument or quantity that is not on the bench
+     */
+    public double trueError(String instrument, Quantity quantity) {
+        lock.lock();
+        try {
+            return world.shown(instrument, quantity).trueError().getAsDouble();
+        } finally {
+            lock.unlock();
+        }
+    }
+
+    /**
+     * The true value where an instrument's sensor is, with the turbulence of this second.
+     *
+     * @return in the quantity's {@link Quantity#unit}; a dew point is over the mirror's present deposit, a pressure is
+     *     the chamber's
+     * @throws IllegalArgumentException for an instrument or quantity that is not on the bench
+     */
+    public double trueValue(String instrument, Quantity quantity) {
+        lock.lock();
+        try {
+            return world.shown(instrument, quantity).trueValue().getAsDouble();
+        } finally {
+            lock.unlock();
+        }
+    }
+
+    /** Puts something wrong with the connection to a unit, or right with {@link Fault#NONE}. */
+    public void fault(int unit, Fault fault) {
+        faults.put(unit, fault);
+    }
+
+    public void openDoor() {
+        door(true);
+    }
+
+    public void closeDoor() {
+        door(false);
+    }
+
+    private void door(boolean open) {
+        lock.lock();
+        try {
+            world.door(open);
+        } finally {
+            lock.unlock();
+        }
+    }
+
+    /** Fills the tank with water and puts in fresh drying agent. */
+    public void service() {
+        lock.lock();
+        try {
+            world.vapour().saturator().fill();
+            world.vapour().agent().renew();
+        } finally {
+            lock.unlock();
+        }
+    }
+
+    /** Closes the port. Idempotent. */
+    @Override
+    public void close() {
+        server.close();
+    }
+}
