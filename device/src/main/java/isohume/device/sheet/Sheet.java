@@ -51,9 +51,21 @@ public final class Sheet {
      * @throws SheetError if it cannot be read, is empty or is not well-formed
      */
     public static Sheet read(Path file) {
+        return parse(document(file), nameOf(file));
+    }
+
+    /**
+     * The text of a file, in UTF-8 and of at most 1 MB, for a caller that keeps it before it parses it.
+     *
+     * @throws SheetError if it cannot be read
+     */
+    public static String document(Path file) {
+        return Source.of(file, nameOf(file));
+    }
+
+    private static String nameOf(Path file) {
         Path last = file.getFileName();
-        String name = (last == null ? file : last).toString();
-        return parse(Source.of(file, name), name);
+        return (last == null ? file : last).toString();
     }
 
     /**

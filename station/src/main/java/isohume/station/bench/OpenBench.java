@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.station.bench;
+
+import isohume.device.Chamber;
+import isohume.device.Instrument;
+import isohume.device.modbus.DeviceDescription;
+import isohume.device.modbus.Devices;
+import isohume.run.Bench;
+import isohume.station.job.Texts;
+import isohume.station.job.Worksheet;
+import java.time.InstantSource;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+
+/** A worksheet's bench with its lines open. Closing it lets go of them and leaves the chamber as it is. */
+public record OpenBench(Bench bench, Devices devices) implements AutoCloseable {
+    /**
+     * Opens every device that the worksheet names.
+     *
+     * @param texts where the descriptions are
+     * @param place changes where a description says its device is, or leaves it
+     * @throws IllegalArgumentException when the first device is no chamber
+     */
+    public static OpenBench of(
+            Worksheet worksheet, Texts texts, UnaryOperator<DeviceDescription> place, InstantSource clock) {
+        Devices devices = new Devices();
+        List<Instrument> opened = new ArrayList<>();
+        for (String name : worksheet.devices()) {
+            opened.add(devices.open(place.apply(DeviceDescription.parse(texts.text(name), name)), clock));
+        }
+        if (opened.isEmpty() || !(opened.getFirst() instanceof Chamber chamber)) {
+            devices.close();
+            throw new IllegalArgumentException(
+                    "the bench names no chamber that can be told where to go; its description needs a chamber section");
+        }
+        return new OpenBench(new Bench(chamber, opened.subList(1, opened.size())), devices);
+    }
+
+    @Override
+    public void close() {
+        devices.close();
+    }
+}

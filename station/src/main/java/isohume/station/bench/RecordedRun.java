@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.station.bench;
+
+import isohume.journal.Entry;
+import isohume.journal.Journal;
+import isohume.journal.StreamName;
+import isohume.moistair.MoistAir;
+import isohume.quantity.Phase;
+import isohume.result.Evaluation;
+import isohume.result.Recording;
+import isohume.result.Results;
+import isohume.run.Course;
+import isohume.run.Moment;
+import isohume.run.Roles;
+import isohume.run.RunFact;
+import isohume.run.RunNotation;
+import isohume.station.job.Worksheet;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A run as the journal holds it: its course and what its readings mean. */
+public final class RecordedRun {
+    private static final int PAGE = 500; // entries read at a time
+
+    private final Journal journal;
+    private final StreamName stream;
+
+    public RecordedRun(Journal journal, StreamName stream) {
+        this.journal = journal;
+        this.stream = stream;
+    }
+
+    /** Where the run stands by its facts. */
+    public Course course() {
+        Course course = new Course();
+        catchUp(course);
+        return course;
+    }
+
+    /** Brings a course up to the journal. */
+    public void catchUp(Course course) {
+        List<Entry> page;
+        do {
+            page = journal.read(stream, course.taken(), PAGE);
+            page.forEach(course::take);
+        } while (page.size() == PAGE);
+    }
+
+    /** What the whole points mean, by the worksheet that the run was begun with. */
+    public Results results() {
+        Course course = course();
+        Worksheet worksheet = Worksheet.keptIn(course.started().job());
+        List<Recording> recordings = new ArrayList<>();
+        for (RunFact.Recorded recorded : course.recorded()) {
+            recordings.add(recording(course, recorded));
+        }
+        return Evaluation.of(worksheet.job(), recordings);
+    }
+
+    private Recording recording(Course course, RunFact.Recorded recorded) {
+        MoistAir air = MoistAir.by(course.started().formulation());
+        int count = Math.toIntExact(recorded.last() - recorded.first() + 1);
+        List<Recording.Row> rows = new ArrayList<>();
+        Optional<Phase> deposit = Optional.empty();
+        for (Entry entry : journal.read(stream, recorded.first() - 1, count)) {
+            if (RunNotation.decode(entry.fact()) instanceof RunFact.Observed observed) {
+                Moment moment = Moment.of(observed, course.roles(), air);
+                if (moment.referencesWhole()) {
+                    deposit = oneOf(deposit, moment, recorded.point());
+                    rows.add(row(moment, course.roles()));
+                }
+            }
+        }
+        return new Recording(
+                course.plan().point(recorded.point()), deposit.orElseThrow(), "reported by the mirror", rows);
+    }
+
+    private static Optional<Phase> oneOf(Optional<Phase> before, Moment moment, int point) {
+        if (before.isPresent() && !before.equals(moment.deposit())) {
+            throw new IllegalStateException(
+                    "point " + point + ": the deposit changed from " + before.get() + " during the record");
+        }
+        return moment.deposit();
+    }
+
+    private static Recording.Row row(Moment moment, Roles roles) {
+        Map<String, Double> shown = new LinkedHashMap<>();
+        for (String channel : roles.instruments()) {
+            Double value = moment.shown().get(channel);
+            if (value != null) {
+                shown.put(channel, value);
+            }
+        }
+        return new Recording.Row(
+                moment.at(),
+                shown(moment, roles.dewPoint()),
+                shown(moment, roles.temperature()),
+                shown(moment, roles.pressure()),
+                shown(moment, roles.mirrorPressure()),
+                shown);
+    }
+
+    private static double shown(Moment moment, String channel) {
+        Double value = moment.shown().get(channel);
+        if (value == null) {
+            throw new IllegalStateException(channel + " is missing from a whole moment");
+        }
+        return value;
+    }
+}

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.station.job;
+
+import isohume.device.sheet.Sheet;
+import isohume.moistair.Formulation;
+import isohume.moistair.MoistAir;
+import isohume.result.Item;
+import isohume.result.Job;
+import isohume.run.Plan;
+import isohume.run.PlanSheet;
+import isohume.run.Roles;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Everything written down before the work, read and checked.
+ *
+ * @param devices names of the device descriptions: the chamber's first, then references and instruments under test;
+ *     empty when the readings come from elsewhere
+ * @param record the documents themselves, to be kept with the run
+ */
+public record Worksheet(Job job, Plan plan, Roles roles, List<String> devices, String record) {
+    public Worksheet {
+        devices = List.copyOf(devices);
+    }
+
+    /** A plan and what it names, from its folder. */
+    public static Worksheet read(Path plan) {
+        Path folder = plan.toAbsolutePath().getParent();
+        Path name = plan.getFileName();
+        if (folder == null || name == null) {
+            throw new IllegalArgumentException(plan + " is a folder; name the plan's file");
+        }
+        return read(Texts.in(folder), name.toString());
+    }
+
+    /** A plan and what it names. */
+    public static Worksheet read(Texts texts, String planName) {
+        Kept kept = new Kept(texts);
+        Sheet plan = kept.sheet(planName);
+        BenchSheet bench = new BenchSheet(kept.sheet(plan.text("bench")));
+        Sheet order = plan.section("job");
+        Formulation formulation = order.oneOfOr("formulation", Formulation.class, Formulation.SONNTAG_1990);
+        Plan points = new PlanSheet(bench.reach(), MoistAir.by(formulation)).read(plan);
+        List<Item> items = new ArrayList<>();
+        List<String> devices = new ArrayList<>(bench.devices());
+        for (Sheet item : plan.list("instruments")) {
+            items.add(ItemSheet.read(item));
+            if (item.has("device")) {
+                devices.add(item.text("device"));
+            }
+            item.refuseOthers();
+        }
+        plan.refuseOthers();
+        refuseTwice(plan, items);
+        Job job = job(order, formulation, bench, items);
+        return new Worksheet(job, points, bench.roles(channels(items)), devices, kept.record());
+    }
+
+    private static Job job(Sheet order, Formulation formulation, BenchSheet bench, List<Item> items) {
+        Job job = new Job(
+                order.text("number"),
+                party(order.section("laboratory")),
+                party(order.section("customer")),
+                order.text("place"),
+                order.text("method"),
+                order.text("operator"),
+                formulation,
+                order.oneOf("decision", Job.Decision.class),
+                bench.title(),
+                bench.references(),
+                bench.characterisation(),
+                items);
+        order.refuseOthers();
+        return job;
+    }
+
+    private static Job.Party party(Sheet sheet) {
+        Job.Party party = new Job.Party(sheet.text("name"), sheet.texts("address"));
+        sheet.refuseOthers();
+        return party;
+    }
+
+    private static List<String> channels(List<Item> items) {
+        return items.stream()
+                .flatMap(item -> item.channels().stream().map(c -> item.key(c.quantity())))
+                .toList();
+    }
+
+    private static void refuseTwice(Sheet plan, List<Item> items) {
+        List<String> ids = items.stream().map(i -> i.id().toLowerCase(Locale.ROOT)).toList();
+        for (String id : ids) {
+            if (ids.indexOf(id) != ids.lastIndexOf(id)) {
+                throw plan.wrong("instruments", "two instruments are called " + id, "give each its own id");
+            }
+        }
+    }
+
+    /** The worksheet that a run was begun with, from the record that was kept with it. */
+    public static Worksheet keptIn(String record) {
+        return Kept.read(record);
+    }
+}
