@@ -18,7 +18,7 @@ final class ModbusInstrument implements Instrument {
     private final TcpLine line;
     private final InstantSource clock;
     private final Runnable release;
-    private final List<Span> plan;
+    private volatile List<Span> plan;
 
     /** @param release what lets go of the line */
     ModbusInstrument(DeviceDescription description, TcpLine line, InstantSource clock, Runnable release) {
@@ -48,10 +48,21 @@ final class ModbusInstrument implements Instrument {
             return codec.absent(busy(deadline), at);
         }
         try {
-            return codec.readings(new Talk(line, description.unit(), deadline).read(plan), at);
+            return codec.readings(read(new Talk(line, description.unit(), deadline)), at);
         } finally {
             line.release();
         }
+    }
+
+    /** Some devices refuse a span in which a register is missing; they are read without gaps from then on. */
+    private Image read(Talk talk) {
+        Image image = talk.read(plan);
+        List<Span> gapless = ReadPlan.of(codec.spans(), 0);
+        if (!talk.registersMissing() || plan.equals(gapless)) {
+            return image;
+        }
+        plan = gapless;
+        return talk.read(plan);
     }
 
     @Override

@@ -11,6 +11,7 @@ final class Talk {
     private final TcpLine line;
     private final int unit;
     private final Deadline deadline;
+    private boolean registersMissing;
 
     Talk(TcpLine line, int unit, Deadline deadline) {
         this.line = line;
@@ -36,10 +37,18 @@ final class Talk {
         return new Image(seen);
     }
 
-    private static Reply.Held held(Reply reply) {
+    /** Whether the device said of some span that it has no such registers. */
+    boolean registersMissing() {
+        return registersMissing;
+    }
+
+    private Reply.Held held(Reply reply) {
         return switch (reply) {
             case Reply.Held held -> held;
-            case Reply.Refusal refusal -> refusal.inWords();
+            case Reply.Refusal refusal -> {
+                registersMissing |= refusal.code() == Reply.Refusal.ILLEGAL_ADDRESS;
+                yield refusal.inWords();
+            }
             case Reply.Written written -> new Reply.No(Trouble.GARBLED, "a read was confirmed as a write");
         };
     }
