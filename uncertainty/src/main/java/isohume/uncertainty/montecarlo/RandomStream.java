@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.uncertainty.montecarlo;
+
+/**
+ * Pseudo-random numbers that come out the same on every machine.
+ *
+ * <p>Generator: xoshiro256++ 1.0 of Blackman and Vigna, period 2^256 - 1, seeded by SplitMix64; {@link #fork} takes
+ * streams 2^128 numbers apart. Normal variates: the ziggurat of Marsaglia and Tsang as repaired by Doornik (2005), 128
+ * layers, its rare branches through {@code StrictMath}. Not safe for several threads; fork one stream for each.
+ */
+final class RandomStream {
+    private static final int LAYERS = 128;
+    private static final double TAIL_FROM = 3.442619855899;
+    private static final double LAYER_AREA = 9.91256303526217e-3;
+    private static final long GOLDEN_GAMMA = 0x9e3779b97f4a7c15L;
+    private static final double[] EDGES = edges();
+    private static final double[] RATIOS = ratios();
+    private static final long[] JUMP = {
+        0x180ec6d33cfd0abaL, 0xd5a61266f0c9392cL, 0xa9582618e03fc9aaL, 0x39abdc4529b1661cL
+    };
+
+    private long s0;
+    private long s1;
+    private long s2;
+    private long s3;
+
+    private RandomStream(long s0, long s1, long s2, long s3) {
+        this.s0 = s0;
+        this.s1 = s1;
+        this.s2 = s2;
+        this.s3 = s3;
+    }
+
+    static RandomStream seeded(long seed) {
+        long[] state = new long[4];
+        long counter = seed;
+        for (int i = 0; i < state.length; i++) {
+            counter += GOLDEN_GAMMA;
+            state[i] = splitMix(counter);
+        }
+        return ofState(state[0], state[1], state[2], state[3]);
+    }
+
+    static RandomStream ofState(long s0, long s1, long s2, long s3) {
+        return new RandomStream(s0, s1, s2, s3);
+    }
+
+    /** A stream that starts here, while this one jumps 2^128 numbers ahead. */
+    RandomStream fork() {
+        RandomStream here = new RandomStream(s0, s1, s2, s3);
+        long t0 = 0;
+        long t1 = 0;
+        long t2 = 0;
+        long t3 = 0;
+        for (long word : JUMP) {
+            for (int bit = 0; bit < Long.SIZE; bit++) {
+                if ((word & (1L << bit)) != 0) {
+                    t0 ^= s0;
+                    t1 ^= s1;
+                    t2 ^= s2;
+                    t3 ^= s3;
+                }
+                step();
+            }
+        }
+        s0 = t0;
+        s1 = t1;
+        s2 = t2;
+        s3 = t3;
+        return here;
+    }
+
+    long nextLong() {
+        long result = Long.rotateLeft(s0 + s3, 23) + s0;
+        step();
+        return result;
+    }
+
+    /** Evenly from 0 up to, not including, 1. */
+    double uniform() {
+        return (nextLong() >>> 11) * 0x1p-53;
+    }
+
+    /** Evenly between -1 and 1, neither included. */
+    double symmetric() {
+        return symmetric(nextLong());
+    }
+
+    /** A standard normal variate. */
+    double normal() {
+        while (true) {
+            long bits = nextLong();
+            int layer = (int) (bits & (LAYERS - 1)); // the lowest bits, which symmetric() does not use
+            double u = symmetric(bits);
+            if (Math.abs(u) < RATIOS[layer]) {
+                return u * EDGES[layer];
+            }
+            if (layer == 0) {
+                return tail(u < 0);
+            }
+            double x = u * EDGES[layer];
+            double low = StrictMath.exp(-0.5 * (EDGES[layer] * EDGES[layer] - x * x));
+            double high = StrictMath.exp(-0.5 * (EDGES[layer + 1] * EDGES[layer + 1] - x * x));
+            if (high + uniform() * (low - high) < 1) {
+                return x;
+            }
+        }
+    }
+
+    private double tail(boolean negative) {
+        double x;
+        double y;
+        do {
+            x = StrictMath.log(1 - uniform()) / TAIL_FROM;
+            y = StrictMath.log(1 - uniform());
+        } while (-2 * y < x * x);
+        return negative ? x - TAIL_FROM : TAIL_FROM - x;
+    }
+
+    private void step() {
+        long t = s1 << 17;
+        s2 ^= s0;
+        s3 ^= s1;
+        s1 ^= s2;
+        s0 ^= s3;
+        s2 ^= t;
+        s3 = Long.rotateLeft(s3, 45);
+    }
+
+    private static double symmetric(long bits) {
+        return ((bits >> 11) + 0.5) * 0x1p-52;
+    }
+
+    private static long splitMix(long state) {
+        long z = state;
+        z = (z ^ (z >>> 30)) * 0xbf58476d1ce4e5b9L;
+        z = (z ^ (z >>> 27)) * 0x94d049bb133111ebL;
+        return z ^ (z >>> 31);
+    }
+
+    private static double[] edges() {
+        double[] edges = new double[LAYERS + 1];
+        double density = StrictMath.exp(-0.5 * TAIL_FROM * TAIL_FROM);
+        edges[0] = LAYER_AREA / density; // the base layer with its tail, as one rectangle
+        edges[1] = TAIL_FROM;
+        for (int i = 2; i < LAYERS; i++) {
+            density += LAYER_AREA / edges[i - 1];
+            edges[i] = Math.sqrt(-2 * StrictMath.log(density));
+        }
+        return edges; // the last edge stays 0
+    }
+
+    private static double[] ratios() {
+        double[] ratios = new double[LAYERS];
+        for (int i = 0; i < LAYERS; i++) {
+            ratios[i] = EDGES[i + 1] / EDGES[i];
+        }
+        return ratios;
+    }
+}

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.uncertainty.montecarlo;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import isohume.uncertainty.Distribution;
+import isohume.uncertainty.Input;
+import isohume.uncertainty.Origin;
+import java.util.Arrays;
+import java.util.stream.Stream;
+import org.hipparchus.distribution.continuous.TDistribution;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Standard deviations against JCGM 101, 6.4; both ways of drawing against each other. */
+class DrawTest {
+    private static final long SEED = 5;
+    private static final int DRAWS = 400_000;
+
+    private static Input input(Distribution distribution, double freedom) {
+        return new Input("x", "x", 0, "1", distribution, freedom, Origin.ASSUMED, "test");
+    }
+
+    @TestFactory
+    Stream<DynamicTest> draws_have_the_standard_deviation_of_their_distribution() {
+        double infinite = Double.POSITIVE_INFINITY;
+        return Stream.of(
+                        input(new Distribution.Normal(2), infinite),
+                        input(new Distribution.Expanded(2, 2), infinite),
+                        input(new Distribution.Rectangular(2), infinite),
+                        input(new Distribution.Triangular(2), infinite),
+                        input(new Distribution.UShaped(2), infinite),
+                        input(new Distribution.Trapezoidal(2, 0.4), infinite),
+                        input(new Distribution.InexactLimits(2, 1), infinite))
+                .map(input -> dynamicTest(input.distribution().toString(), () -> {
+                    Draw draw = Draw.of(input);
+                    RandomStream stream = RandomStream.seeded(SEED);
+                    double[] direct = sorted(() -> draw.from(stream));
+                    double[] shaped = sorted(() -> draw.from(stream.normal(), stream));
+                    double u = input.standardUncertainty();
+                    assertEquals(u, deviation(direct), 0.01 * u, "direct, seed " + SEED);
+                    assertEquals(u, deviation(shaped), 0.01 * u, "from a normal, seed " + SEED);
+                    assertEquals(direct[DRAWS / 5], shaped[DRAWS / 5], 0.02 * u, "quantile 0.2, seed " + SEED);
+                }));
+    }
+
+    @Test
+    void few_degrees_of_freedom_give_the_quantiles_of_student_t() {
+        for (double freedom : new double[] {1, 1.6, 4, 30.5}) {
+            Draw draw = Draw.of(input(new Distribution.StudentT(1, freedom), freedom));
+            RandomStream stream = RandomStream.seeded(SEED);
+            double[] sorted = sorted(() -> draw.from(stream));
+            for (double p : new double[] {0.05, 0.3, 0.8, 0.95}) {
+                double expected = new TDistribution(freedom).inverseCumulativeProbability(p);
+                double density = new TDistribution(freedom).density(expected);
+                double error = Math.sqrt(p * (1 - p) / DRAWS) / density;
+                assertEquals(expected, sorted[(int) (p * DRAWS)], 4.5 * error, "nu " + freedom + ", p " + p);
+            }
+        }
+    }
+
+    private static double[] sorted(java.util.function.DoubleSupplier supplier) {
+        double[] values = new double[DRAWS];
+        Arrays.setAll(values, i -> supplier.getAsDouble());
+        Arrays.sort(values);
+        return values;
+    }
+
+    private static double deviation(double[] values) {
+        return Math.sqrt(Arrays.stream(values).map(x -> x * x).sum() / values.length);
+    }
+}
