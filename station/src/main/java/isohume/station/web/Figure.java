@@ -36,7 +36,11 @@ public record Figure(String whole, String fraction) {
     /** With its sign always, as errors and corrections are shown. */
     public static Figure signed(double value, int decimals) {
         Figure plain = of(value, decimals);
-        boolean shown = Double.isFinite(value) && new BigDecimal(value).setScale(decimals, RoundingMode.HALF_EVEN).signum() > 0;
+        boolean shown = Double.isFinite(value)
+                && new BigDecimal(value)
+                                .setScale(decimals, RoundingMode.HALF_EVEN)
+                                .signum()
+                        > 0;
         return shown ? new Figure("+" + plain.whole, plain.fraction) : plain;
     }
 
