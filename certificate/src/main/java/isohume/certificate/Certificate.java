@@ -140,7 +140,7 @@ public record Certificate(
 
     /** The results of this instrument alone, for a file that goes with the certificate. */
     public Results results() {
-        return new Results(job, recordings, points, hysteresis);
+        return new Results(job, recordings, points, hysteresis, List.of());
     }
 
     private Certificate with(

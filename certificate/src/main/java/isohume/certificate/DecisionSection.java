@@ -2,11 +2,13 @@
 package isohume.certificate;
 
 import isohume.quantity.Quantity;
+import isohume.result.Job;
 import isohume.result.PointResult;
-import isohume.result.PointResult.Judgement;
 import isohume.result.Specification;
+import isohume.uncertainty.conformity.Verdict;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -36,7 +38,7 @@ final class DecisionSection {
                 simple(to);
                 counts(to);
             }
-            case GUARD_BAND -> {
+            case GUARD_BAND, GUARD_BAND_FOUR_ANSWERS -> {
                 specifications(to);
                 to.element(
                         "p",
@@ -44,7 +46,11 @@ final class DecisionSection {
                                 + " (guard band w = U). The probability that a value stated to conform lies outside"
                                 + " the tolerance does not exceed 2.5" + Figures.THIN
                                 + "%. Values are compared unrounded.");
-                guarded(to);
+                if (certificate.job().decision() == Job.Decision.GUARD_BAND) {
+                    guarded(to);
+                } else {
+                    fourAnswers(to);
+                }
                 counts(to);
             }
         }
@@ -101,28 +107,36 @@ final class DecisionSection {
 
     private static void simple(Markup to) {
         to.open("ul", "class", "verdicts");
-        meaning(to, Judgement.CONFORMS, BAR + " \u2264 tolerance");
-        meaning(to, Judgement.DOES_NOT_CONFORM, BAR + " > tolerance");
+        meaning(to, Verdict.CONFORMS, BAR + " \u2264 tolerance");
+        meaning(to, Verdict.DOES_NOT_CONFORM, BAR + " > tolerance");
         to.close();
     }
 
     private static void guarded(Markup to) {
         String less = "tolerance " + Figures.MINUS + " U";
-        String more = "tolerance + U";
         to.open("ul", "class", "verdicts");
-        meaning(to, Judgement.CONFORMS, BAR + " \u2264 " + less);
-        meaning(
-                to,
-                Judgement.CONFORMS_ON_GUARD_BAND,
-                less + " < " + BAR + " \u2264 tolerance: inside the tolerance, with a probability of up to 50"
-                        + Figures.THIN + "% of lying outside it");
-        meaning(to, Judgement.NOT_DECIDED, "tolerance < " + BAR + " \u2264 " + more);
-        meaning(to, Judgement.DOES_NOT_CONFORM, BAR + " > " + more);
+        meaning(to, Verdict.CONFORMS, BAR + " \u2264 " + less);
+        meaning(to, Verdict.DOES_NOT_CONFORM, BAR + " > " + less + ": conformity is not shown");
         to.close();
     }
 
-    private static void meaning(Markup to, Judgement verdict, String when) {
-        Verdicts.write(to.open("li"), verdict).text(": " + when).close();
+    private static void fourAnswers(Markup to) {
+        String less = "tolerance " + Figures.MINUS + " U";
+        String more = "tolerance + U";
+        to.open("ul", "class", "verdicts");
+        meaning(to, Verdict.CONFORMS, BAR + " \u2264 " + less);
+        meaning(
+                to,
+                Verdict.CONFORMS_IN_GUARD_BAND,
+                less + " < " + BAR + " \u2264 tolerance: inside the tolerance, with a probability of up to 50"
+                        + Figures.THIN + "% of lying outside it");
+        meaning(to, Verdict.NOT_DECIDED, "tolerance < " + BAR + " \u2264 " + more);
+        meaning(to, Verdict.DOES_NOT_CONFORM, BAR + " > " + more);
+        to.close();
+    }
+
+    private static void meaning(Markup to, Verdict verdict, String when) {
+        Verdicts.write(to.open("li"), Optional.of(verdict)).text(": " + when).close();
     }
 
     private void counts(Markup to) {
@@ -133,10 +147,11 @@ final class DecisionSection {
                 continue;
             }
             String counts = judged.stream()
-                    .collect(Collectors.groupingBy(PointResult::verdict, java.util.TreeMap::new, Collectors.counting()))
+                    .collect(Collectors.groupingBy(
+                            p -> p.verdict().orElseThrow(), java.util.TreeMap::new, Collectors.counting()))
                     .entrySet()
                     .stream()
-                    .map(e -> Verdicts.words(e.getKey()) + ": " + e.getValue())
+                    .map(e -> Verdicts.words(Optional.of(e.getKey())) + ": " + e.getValue())
                     .collect(Collectors.joining("; "));
             to.element("p", Names.capital(Names.of(quantity)) + ", " + judged.size() + " points: " + counts + ".");
         }

@@ -131,17 +131,15 @@ public final class ErrorPlot {
         if (!judged()) {
             return;
         }
-        band(PointResult::tolerance, decision == Decision.GUARD_BAND ? "#F4F1EA" : "#E2DDD0");
-        if (decision == Decision.GUARD_BAND) {
+        band(PointResult::tolerance, guarded() ? "#F4F1EA" : "#E2DDD0");
+        if (guarded()) {
             band(ErrorPlot::acceptance, "#E2DDD0");
             edge(ErrorPlot::acceptance, "3 2");
         }
         edge(PointResult::tolerance, "");
         double half = points.getFirst().tolerance();
         text(LEFT + 4, y(half) - 3, "start", "tolerance");
-        if (decision == Decision.GUARD_BAND
-                && y(acceptance(points.getFirst())) - y(half) > LINE
-                && Math.abs(xs[0] - LEFT) > 70) {
+        if (guarded() && y(acceptance(points.getFirst())) - y(half) > LINE && Math.abs(xs[0] - LEFT) > 70) {
             text(LEFT + 4, y(half) + LINE - 2, "start", "guard band");
         }
     }
@@ -331,5 +329,9 @@ public final class ErrorPlot {
 
     private static String n(double value) {
         return String.format(Locale.ROOT, "%.1f", value);
+    }
+
+    private boolean guarded() {
+        return decision == Decision.GUARD_BAND || decision == Decision.GUARD_BAND_FOUR_ANSWERS;
     }
 }

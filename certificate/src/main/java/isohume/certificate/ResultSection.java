@@ -102,7 +102,7 @@ final class ResultSection {
         return switch (certificate.job().decision()) {
             case NONE -> "";
             case SIMPLE_ACCEPTANCE -> " Band: tolerance.";
-            case GUARD_BAND ->
+            case GUARD_BAND, GUARD_BAND_FOUR_ANSWERS ->
                 " Band: tolerance; its lighter edge: guard band, where points share a reference that of the largest U.";
         };
     }

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.certificate;
 
-import isohume.result.PointResult.Judgement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** A table ruled only horizontally, whose head is repeated on each page and whose figures stand on the decimal mark. */
 final class Table {
@@ -32,7 +32,7 @@ final class Table {
     sealed interface Cell {
         record Words(String text) implements Cell {}
 
-        record Verdict(Judgement judgement) implements Cell {}
+        record Verdict(Optional<isohume.uncertainty.conformity.Verdict> verdict) implements Cell {}
     }
 
     static Cell cell(String text) {
@@ -96,7 +96,7 @@ final class Table {
                 to.element("td", words.text(), "class", "figure", "style", indent(words.text(), decimals));
             case Cell.Words words -> to.element("td", words.text(), "class", "words");
             case Cell.Verdict verdict ->
-                Verdicts.write(to.open("td", "class", "words"), verdict.judgement())
+                Verdicts.write(to.open("td", "class", "words"), verdict.verdict())
                         .close();
         }
     }

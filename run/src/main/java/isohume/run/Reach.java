@@ -46,11 +46,13 @@ public record Reach(
         double wanted = point.humidity().percent();
         if (wanted < least) {
             boolean dryAir = least > lowest.percent();
-            return Optional.of(tooFar(wanted, t, dryAir ? "the dry air is too wet for it" : "the chamber ends there", least));
+            return Optional.of(
+                    tooFar(wanted, t, dryAir ? "the dry air is too wet for it" : "the chamber ends there", least));
         }
         if (wanted > most) {
             boolean wetAir = most < highest.percent();
-            return Optional.of(tooFar(wanted, t, wetAir ? "the wet air is too dry for it" : "the chamber ends there", most));
+            return Optional.of(
+                    tooFar(wanted, t, wetAir ? "the wet air is too dry for it" : "the chamber ends there", most));
         }
         return Optional.empty();
     }

@@ -42,6 +42,11 @@ final class ListJournal implements Journal {
     }
 
     @Override
+    public long last(StreamName stream) {
+        return entries.size();
+    }
+
+    @Override
     public List<StreamName> streams(String kind) {
         return entries.isEmpty() ? List.of() : List.of(entries.getFirst().stream());
     }

@@ -152,7 +152,8 @@ final class BenchSheet {
     private static double coverageFactor(Sheet sheet) {
         double k = sheet.number("k").doubleValue();
         if (!(k >= 1)) {
-            throw sheet.wrong("k", "a coverage factor of " + k + " is below 1", "give the k that belongs to U, usually 2");
+            throw sheet.wrong(
+                    "k", "a coverage factor of " + k + " is below 1", "give the k that belongs to U, usually 2");
         }
         return k;
     }

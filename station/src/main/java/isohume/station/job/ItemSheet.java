@@ -20,7 +20,8 @@ final class ItemSheet {
     static Item read(Sheet sheet) {
         String id = sheet.text("id");
         if (!id.matches("[A-Za-z0-9._-]{1,40}")) {
-            throw sheet.wrong("id", "\"" + id + "\" cannot name a file", "use letters, digits, dot, dash or underscore");
+            throw sheet.wrong(
+                    "id", "\"" + id + "\" cannot name a file", "use letters, digits, dot, dash or underscore");
         }
         return new Item(
                 id,
@@ -49,15 +50,18 @@ final class ItemSheet {
         String unit = quantity.differenceUnit();
         double resolution = sheet.number("resolution", unit).doubleValue();
         double tolerance = sheet.number("tolerance", unit).doubleValue();
-        double share = sheet.numberOr("tolerance-percent-of-reading", "%", BigDecimal.ZERO).doubleValue() / 100;
+        double share = sheet.numberOr("tolerance-percent-of-reading", "%", BigDecimal.ZERO)
+                        .doubleValue()
+                / 100;
         if (!(resolution > 0)) {
-            throw sheet.wrong("resolution", "no display has a last digit of " + resolution, "it must be above 0 " + unit);
+            throw sheet.wrong(
+                    "resolution", "no display has a last digit of " + resolution, "it must be above 0 " + unit);
         }
         if (!(tolerance >= 0 && share >= 0)) {
-            throw sheet.wrong("tolerance", "a tolerance cannot be negative", "give the half-width, as in ± 1.5 " + unit);
+            throw sheet.wrong(
+                    "tolerance", "a tolerance cannot be negative", "give the half-width, as in ± 1.5 " + unit);
         }
-        Specification channel =
-                new Specification(quantity, resolution, tolerance, share, sheet.text("tolerance-from"));
+        Specification channel = new Specification(quantity, resolution, tolerance, share, sheet.text("tolerance-from"));
         sheet.refuseOthers();
         return channel;
     }

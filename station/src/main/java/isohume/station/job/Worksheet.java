@@ -90,7 +90,8 @@ public record Worksheet(Job job, Plan plan, Roles roles, List<String> devices, S
     }
 
     private static void refuseTwice(Sheet plan, List<Item> items) {
-        List<String> ids = items.stream().map(i -> i.id().toLowerCase(Locale.ROOT)).toList();
+        List<String> ids =
+                items.stream().map(i -> i.id().toLowerCase(Locale.ROOT)).toList();
         for (String id : ids) {
             if (ids.indexOf(id) != ids.lastIndexOf(id)) {
                 throw plan.wrong("instruments", "two instruments are called " + id, "give each its own id");
