@@ -46,6 +46,10 @@ final class Loss {
         };
     }
 
+    static boolean isNoDatabase(SQLException cause) {
+        return (code(cause) & PRIMARY) == SQLiteErrorCode.SQLITE_NOTADB.code;
+    }
+
     private static String cause(Path file, Duration patience, SQLException cause) {
         return switch (code(cause) & PRIMARY) {
                     case 5, 6 ->

@@ -3,6 +3,7 @@ package isohume.journal;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import com.google.errorprone.annotations.CanIgnoreReturnValue;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -23,7 +24,8 @@ final class Schema {
 
     private Schema() {}
 
-    /** The number kept in the database; the table is missing in anything that is not a journal. */
+    /** The number kept in the database, 0 when there is none; the table is missing in anything that is not a journal. */
+    @CanIgnoreReturnValue
     static int number(Connection connection) throws SQLException {
         try (Statement statement = connection.createStatement();
                 ResultSet row = statement.executeQuery("SELECT MAX(number) FROM schema_number")) {

@@ -1,10 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.journal;
 
-import static java.nio.charset.StandardCharsets.US_ASCII;
-
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -17,18 +14,20 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Duration;
-import java.util.Arrays;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteOpenMode;
 
-/** A journal's file and the ways of connecting to it. Everything that only SQLite does is here. */
+/**
+ * A journal's file and the ways of connecting to it. Everything that only SQLite does is here.
+ *
+ * <p>A journal's file is never opened but through SQLite, not even to look at its first bytes: when a program closes a
+ * file, POSIX drops all locks it has on it, and SQLite's with them (sqlite.org/howtocorrupt.html, section 2.2).
+ */
 final class SqliteFile {
     /** SQLite's application id of a journal: the bytes {@code ISOH}. */
     static final int APPLICATION = 0x49534F48;
-
-    private static final byte[] MAGIC = "SQLite format 3\0".getBytes(US_ASCII);
 
     private final Path file;
     private final Duration patience;
@@ -51,26 +50,26 @@ final class SqliteFile {
         Path beside = Files.createTempFile(folder(), file.getFileName().toString(), ".new");
         try {
             SqliteFile draft = new SqliteFile(beside, patience);
-            try (Connection connection = draft.writer()) {
-                set(connection, "application_id = " + APPLICATION);
-                begin(connection);
-                Schema.bring(connection, 0);
-                commit(connection);
-            }
+            draft.connect(draft.walled(), "", connection -> {
+                        set(connection, "application_id = " + APPLICATION);
+                        begin(connection);
+                        Schema.bring(connection, 0);
+                        commit(connection);
+                    })
+                    .close();
             draft.publishAs(file);
         } finally {
             Files.deleteIfExists(beside);
         }
     }
 
-    /** Gives this finished file its name. */
+    /** Gives this finished file its name; the caller removes the name it had. Nobody may have it open. */
     void publishAs(Path name) throws IOException {
         try (FileChannel written = FileChannel.open(file, StandardOpenOption.WRITE)) {
             written.force(true);
         }
         try {
             Files.createLink(name, file); // fails when the name is taken, also by another program just now
-            Files.delete(file);
         } catch (FileAlreadyExistsException taken) {
             throw taken;
         } catch (UnsupportedOperationException | IOException withoutLinks) { // a memory stick
@@ -88,22 +87,22 @@ final class SqliteFile {
     }
 
     /** For appending: write-ahead log, each commit forced to the disk. */
-    Connection writer() throws SQLException {
-        SQLiteConfig config = existing();
-        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
-        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
-        config.enforceForeignKeys(true);
-        Connection connection = connect(config, "");
-        set(connection, "fullfsync = ON", "checkpoint_fullfsync = ON"); // macOS: past the disk's own cache too
-        return connection;
+    Connection writer(String... limits) throws SQLException {
+        return connect(walled(), "", connection -> {
+            set(connection, "fullfsync = ON", "checkpoint_fullfsync = ON"); // macOS: past the disk's own cache too
+            set(connection, limits);
+            begin(connection);
+            Schema.bring(connection, Schema.number(connection));
+            commit(connection);
+        });
     }
 
     /** For reading beside the writer. */
     Connection reader() throws SQLException {
-        Connection connection = connect(existing(), "");
-        set(connection, "query_only = ON");
-        run(connection, "SELECT number FROM schema_number"); // by reading once it keeps the write-ahead log in place
-        return connection;
+        return connect(existing(), "", connection -> {
+            set(connection, "query_only = ON");
+            Schema.number(connection); // by reading once it keeps the write-ahead log in place
+        });
     }
 
     /** For looking at any file without changing it. */
@@ -122,7 +121,15 @@ final class SqliteFile {
     private Connection readOnly(String query) throws SQLException {
         SQLiteConfig config = existing();
         config.setReadOnly(true);
-        return connect(config, query);
+        return connect(config, query, connection -> {});
+    }
+
+    private SQLiteConfig walled() {
+        SQLiteConfig config = existing();
+        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        config.enforceForeignKeys(true);
+        return config;
     }
 
     private SQLiteConfig existing() {
@@ -132,8 +139,19 @@ final class SqliteFile {
         return config;
     }
 
-    private Connection connect(SQLiteConfig config, String query) throws SQLException {
-        return config.createConnection("jdbc:sqlite:" + file.toUri() + query);
+    private interface Setup {
+        void of(Connection connection) throws SQLException;
+    }
+
+    private Connection connect(SQLiteConfig config, String query, Setup setup) throws SQLException {
+        Connection connection = config.createConnection("jdbc:sqlite:" + file.toUri() + query);
+        try {
+            setup.of(connection);
+            return connection;
+        } catch (SQLException e) {
+            connection.close(); // else its locks would stay until the program ends
+            throw e;
+        }
     }
 
     static void set(Connection connection, String... pragmas) throws SQLException {
@@ -179,9 +197,6 @@ final class SqliteFile {
                     "is empty; a journal never is, so its content was lost",
                     "Put back a backup, or remove the" + " file to begin a new journal.");
         }
-        if (!looksLikeSqlite()) {
-            throw refused("is not a journal", "Choose another file, or put back a backup.");
-        }
         try (Connection connection = readOnly()) {
             if (application(connection) != APPLICATION) {
                 throw refused("is a database of another program", "Choose another file.");
@@ -199,12 +214,6 @@ final class SqliteFile {
         return new JournalLost("The file " + file + " " + why + ". Nothing was changed. " + remedy);
     }
 
-    boolean looksLikeSqlite() throws IOException {
-        try (InputStream in = Files.newInputStream(file)) {
-            return Arrays.equals(in.readNBytes(MAGIC.length), MAGIC);
-        }
-    }
-
     /** What can be seen from outside of a file that may be in use; the log holds what is not in the file yet. */
     record Sight(long size, FileTime changed, long logged) {
         boolean atRest() {
@@ -213,8 +222,11 @@ final class SqliteFile {
     }
 
     Sight sight() throws IOException {
-        Path log = log();
-        return new Sight(Files.size(file), Files.getLastModifiedTime(file), Files.exists(log) ? Files.size(log) : 0);
+        boolean there = Files.exists(file);
+        return new Sight(
+                there ? Files.size(file) : -1,
+                there ? Files.getLastModifiedTime(file) : FileTime.fromMillis(0),
+                Files.exists(log()) ? Files.size(log()) : 0);
     }
 
     private Path log() {

@@ -38,9 +38,14 @@ public final class SqliteJournal implements Journal {
         this.file = file;
         this.clock = clock;
         this.limits = limits;
-        this.writer = connected();
-        this.reader = file.reader();
-        this.identity = file.identity();
+        this.writer = file.writer(limits);
+        try {
+            this.reader = file.reader();
+            this.identity = file.identity();
+        } catch (SQLException | IOException e) {
+            dropWriter();
+            throw e;
+        }
     }
 
     /**
@@ -77,15 +82,6 @@ public final class SqliteJournal implements Journal {
         } catch (FileAlreadyExistsException begunElsewhere) {
             // Another program made it just now; that one is opened.
         }
-    }
-
-    private Connection connected() throws SQLException {
-        Connection connection = file.writer();
-        SqliteFile.set(connection, limits);
-        SqliteFile.begin(connection);
-        Schema.bring(connection, Schema.number(connection));
-        SqliteFile.commit(connection);
-        return connection;
     }
 
     @Override
@@ -135,7 +131,7 @@ public final class SqliteJournal implements Journal {
     private Connection writer() throws SQLException {
         Connection present = writer;
         if (present == null) {
-            present = connected();
+            present = file.writer(limits);
             writer = present;
         }
         return present;
@@ -210,8 +206,9 @@ public final class SqliteJournal implements Journal {
      *
      * @param target a file that is not there yet, in a folder that is
      * @return what verifying the copy found; a copy of a broken journal is kept all the same
-     * @throws IOException when the target is taken or cannot be written
-     * @throws JournalLost when the journal cannot be read
+     * @throws IOException when the target is taken or cannot be written, or the journal cannot be read to its end;
+     *     there is no target then
+     * @throws JournalLost when the journal's file has gone
      */
     public Verification backupTo(Path target) throws IOException {
         requireOpen();

@@ -31,17 +31,16 @@ final class Verifier {
 
     static Verification verify(Path file, List<Seal> noted) {
         try {
-            if (Files.exists(file)) {
-                SqliteFile sqlite = new SqliteFile(file.toRealPath(), SqliteJournal.PATIENCE);
-                SqliteFile.Sight before = sqlite.sight();
-                if (before.atRest()) {
-                    Verification found = new Verifier(file, noted).verify(sqlite::readOnlyAtRest);
-                    if (before.equals(sqlite.sight())) {
-                        return found;
-                    }
+            Path present = Files.exists(file) ? file.toRealPath() : file;
+            SqliteFile sqlite = new SqliteFile(present, SqliteJournal.PATIENCE);
+            SqliteFile.Sight before = sqlite.sight();
+            if (before.atRest()) {
+                Verification found = new Verifier(present, noted).verify(sqlite::readOnlyAtRest);
+                if (before.equals(sqlite.sight())) {
+                    return found;
                 }
             }
-            return new Verifier(file, noted).verify(new SqliteFile(file, SqliteJournal.PATIENCE)::readOnly);
+            return new Verifier(present, noted).verify(sqlite::readOnly);
         } catch (SQLException e) {
             throw Loss.whileReading(file, SqliteJournal.PATIENCE, e);
         } catch (IOException e) {
@@ -63,7 +62,12 @@ final class Verifier {
                 if (Loss.isNoAccess(e)) {
                     throw e;
                 }
-                find("", 0, "the file is damaged: it cannot be read to its end (" + e.getMessage() + ")");
+                find(
+                        "",
+                        0,
+                        Loss.isNoDatabase(e)
+                                ? "the file is not a journal: it is not even an SQLite 3 database"
+                                : "the file is damaged: it cannot be read to its end (" + e.getMessage() + ")");
             }
         }
         return findings.isEmpty() ? new Whole(streams, facts, seals.sealed(), seals.last()) : new Broken(findings);
@@ -74,8 +78,6 @@ final class Verifier {
             find("", 0, "there is no file " + file);
         } else if (Files.size(file) == 0) {
             find("", 0, "the file is empty; a journal never is, so its content was lost");
-        } else if (!new SqliteFile(file, SqliteJournal.PATIENCE).looksLikeSqlite()) {
-            find("", 0, "the file is not a journal: it does not begin as an SQLite 3 database does");
         }
         return findings.isEmpty();
     }

@@ -16,10 +16,15 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -69,6 +74,41 @@ final class KilledProgramTest {
             said.removeLast(); // cut off in the middle of a line
         }
         return said;
+    }
+
+    @Test
+    void two_programs_append_to_one_file_until_both_are_killed() throws IOException, InterruptedException {
+        Path file = folder.resolve("two.journal");
+        try (ExecutorService programs = Executors.newFixedThreadPool(2)) {
+            Future<List<String>> one = programs.submit(() -> killed(file, 150));
+            Future<List<String>> two = programs.submit(() -> killed(file, 200));
+            Set<String> acknowledged = new HashSet<>(one.get());
+            acknowledged.addAll(two.get());
+            assertAllThere(acknowledged, file);
+        } catch (ExecutionException e) {
+            throw new IOException(e.getCause());
+        }
+    }
+
+    @Test
+    void looking_at_a_journal_that_is_open_here_does_not_give_up_its_locks() throws IOException, InterruptedException {
+        Path file = folder.resolve("looked-at.journal");
+        StreamName stream = new StreamName("run", "R");
+        try (SqliteJournal journal = SqliteJournal.open(file, () -> Instant.EPOCH)) {
+            assertInstanceOf(Verification.Whole.class, Verification.of(file)); // at rest
+            journal.append(stream, new Fact(1, "{}"));
+            assertInstanceOf(Verification.Whole.class, Verification.of(file));
+            assertInstanceOf(Verification.Whole.class, journal.backupTo(folder.resolve("copy.journal")));
+            SqliteJournal.open(file, () -> Instant.EPOCH).close();
+            Process other = Appending.start(file); // would take the log away on leaving if it thought itself the last
+            other.outputWriter().close();
+            assertEquals(0, other.waitFor());
+            journal.append(stream, new Fact(1, "{}"));
+        }
+        assertEquals(
+                2,
+                assertInstanceOf(Verification.Whole.class, Verification.of(file))
+                        .facts());
     }
 
     @TestFactory
