@@ -34,7 +34,7 @@ public enum Unit {
 
     Unit(String symbol, double shift, int times, int over) {
         this.symbol = symbol;
-        this.shift = BigDecimal.valueOf(shift);
+        this.shift = BigDecimal.valueOf(shift).stripTrailingZeros(); // adds no digits
         this.times = BigDecimal.valueOf(times);
         this.over = BigDecimal.valueOf(over);
     }
@@ -69,5 +69,17 @@ public enum Unit {
     /** A value in the quantity's unit, in this unit; to 34 digits. */
     public BigDecimal fromQuantity(BigDecimal value) {
         return value.multiply(over).divide(times, MathContext.DECIMAL128).subtract(shift);
+    }
+
+    /**
+     * Whether anything can have this value, in the quantity's unit: no temperature is at or below absolute zero, and no
+     * pressure below vacuum. A humidity a little below zero is an instrument's error, not an impossibility.
+     */
+    public static boolean possible(Quantity quantity, BigDecimal value) {
+        return switch (quantity) {
+            case TEMPERATURE, DEW_POINT -> KELVIN.fromQuantity(value).signum() > 0;
+            case PRESSURE -> value.signum() >= 0;
+            case RELATIVE_HUMIDITY, DEPOSIT, WATER_LEVEL -> true;
+        };
     }
 }

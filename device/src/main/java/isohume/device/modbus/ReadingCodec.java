@@ -4,8 +4,7 @@ package isohume.device.modbus;
 import isohume.device.Channel;
 import isohume.device.Reading;
 import isohume.device.Trouble;
-import isohume.quantity.Quantity;
-import isohume.quantity.Temperature;
+import isohume.device.Unit;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -16,9 +15,6 @@ import java.util.stream.Collectors;
 
 /** Registers to readings. Pure: the same registers always give the same readings, digit for digit. */
 final class ReadingCodec {
-    private static final BigDecimal ABSOLUTE_ZERO_CELSIUS =
-            BigDecimal.valueOf(Temperature.ofCelsius(0).kelvin()).negate();
-
     private final List<Shown> shown;
     private final Optional<StatusWord> status;
 
@@ -71,7 +67,7 @@ final class ReadingCodec {
         }
         BigDecimal rounded = shown.rounded(value.get());
         String text = rounded.toPlainString() + " " + channel.quantity().unit();
-        if (impossible(channel.quantity(), rounded)) {
+        if (!Unit.possible(channel.quantity(), rounded)) {
             return garbled(channel, at, "the registers hold " + text + ", which nothing can have (" + raw + ")");
         }
         List<String> doubts = new ArrayList<>(flags);
@@ -86,15 +82,6 @@ final class ReadingCodec {
 
     private static Reading garbled(Channel channel, Instant at, String detail) {
         return new Reading.Absent(channel, at, Trouble.GARBLED, detail);
-    }
-
-    /** Below absolute zero, or below vacuum: not a poor reading but none. */
-    private static boolean impossible(Quantity quantity, BigDecimal value) {
-        return switch (quantity) {
-            case TEMPERATURE, DEW_POINT -> value.compareTo(ABSOLUTE_ZERO_CELSIUS) <= 0;
-            case PRESSURE -> value.signum() < 0;
-            case RELATIVE_HUMIDITY, DEPOSIT, WATER_LEVEL -> false; // a probe near 0 % RH may well show less
-        };
     }
 
     private static String hex(List<Integer> words) {

@@ -10,12 +10,19 @@ import java.util.Optional;
 final class Nearest {
     private Nearest() {}
 
-    /** The known word with the fewest letters to change, if about two thirds of it agree. */
+    /** The known word with the fewest letters to change, if about two thirds of it agree or it goes on where the other ends. */
     static Optional<String> to(String word, Collection<String> known) {
         String plain = plain(word);
         return known.stream()
-                .filter(k -> distance(plain, plain(k)) <= (k.length() < 3 ? 0 : Math.max(1, k.length() / 3)))
+                .filter(k -> near(plain, plain(k)))
                 .min(Comparator.comparingInt(k -> distance(plain, plain(k))));
+    }
+
+    private static boolean near(String word, String known) {
+        if (known.length() < 3 || word.length() < 3) {
+            return false;
+        }
+        return known.startsWith(word) || word.startsWith(known) || distance(word, known) <= Math.max(1, known.length() / 3);
     }
 
     private static String plain(String word) {
