@@ -13,6 +13,7 @@ import com.digitalpetri.modbus.exceptions.ModbusTimeoutException;
 import isohume.quantity.Quantity;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.time.Instant;
 import java.util.concurrent.CompletableFuture;
@@ -114,7 +115,7 @@ class SimulatedBenchTest {
     void an_unplugged_unit_drops_the_connection() throws IOException {
         bench.fault(Units.MIRROR, Fault.UNPLUGGED);
         byte[] request = {0, 1, 0, 0, 0, 6, Units.MIRROR, 4, 0, 0, 0, 1};
-        try (Socket socket = new Socket("127.0.0.1", bench.port())) {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), bench.port())) {
             socket.setSoTimeout(2000);
             socket.getOutputStream().write(request);
             assertEquals(-1, socket.getInputStream().read(), "end of the stream");
