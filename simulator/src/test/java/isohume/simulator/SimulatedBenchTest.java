@@ -2,6 +2,7 @@
 package isohume.simulator;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -177,5 +178,46 @@ class SimulatedBenchTest {
         pace.tick();
         assertEquals(START.plusSeconds(420), bench.now());
         assertNotEquals(wall[0], bench.now());
+    }
+
+    @Test
+    void a_pace_ends_when_its_thread_is_interrupted() throws InterruptedException {
+        Thread thread = new Thread(Pace.of(bench, 10, () -> START));
+        thread.start();
+        thread.interrupt();
+        thread.join(5000);
+        assertFalse(thread.isAlive());
+    }
+
+    @Test
+    void walls_that_get_too_hot_cut_the_drive_out_until_the_chamber_is_started_anew() throws ModbusException {
+        BenchParameters parameters = BenchParameters.portable();
+        BenchParameters becalmed = parameters.with(
+                new Enclosure(3, 120, 1200, 0.5, 0.10, 0.15, 0.03, 0, 3000, 40)); // still air: walls run ahead
+        try (SimulatedBench hot = SimulatedBench.start(becalmed, SEED, START, 0);
+                Wire other = new Wire(hot)) {
+            other.ask(50, 20);
+            hot.advanceTo(START.plusSeconds(300));
+            assertEquals(4, other.input(1, 10, 1).getShort() & 4);
+            assertEquals(0, other.input(1, 5, 1).getShort(), "drive in 0.1 W");
+            other.write(1, 2, 0);
+            other.write(1, 2, 1);
+            assertEquals(0, other.input(1, 10, 1).getShort() & 4);
+        }
+    }
+
+    @Test
+    void low_water_and_spent_drying_agent_are_told_until_the_chamber_is_serviced() throws ModbusException {
+        BenchParameters parameters = BenchParameters.portable();
+        BenchParameters neglected =
+                parameters.with(parameters.streams().withTank(1).withDryingAgent(500, 80, -38));
+        try (SimulatedBench dry = SimulatedBench.start(neglected, SEED, START, 0);
+                Wire other = new Wire(dry)) {
+            other.ask(23, 60);
+            dry.advanceTo(START.plusSeconds(6 * 3600));
+            assertEquals(0b1010, other.input(1, 10, 1).getShort());
+            dry.service();
+            assertEquals(0, other.input(1, 10, 1).getShort());
+        }
     }
 }
