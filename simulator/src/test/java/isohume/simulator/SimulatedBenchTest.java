@@ -193,7 +193,7 @@ class SimulatedBenchTest {
     void walls_that_get_too_hot_cut_the_drive_out_until_the_chamber_is_started_anew() throws ModbusException {
         BenchParameters parameters = BenchParameters.portable();
         BenchParameters becalmed = parameters.with(
-                new Enclosure(3, 120, 1200, 0.5, 0.10, 0.15, 0.03, 0, 3000, 40)); // still air: walls run ahead
+                new Enclosure(3, 120, 1200, 0.5, 0.10, 0.15, 0.03, 0, 500, 40)); // still air: walls run ahead
         try (SimulatedBench hot = SimulatedBench.start(becalmed, SEED, START, 0);
                 Wire other = new Wire(hot)) {
             other.ask(50, 20);
