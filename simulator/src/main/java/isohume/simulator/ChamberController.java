@@ -12,7 +12,7 @@ final class ChamberController {
     }
 
     private static final double TEMPERATURE_SECONDS = 6;
-    private static final double HUMIDITY_SECONDS = 8;
+    private static final double HUMIDITY_SECONDS = 4;
     private static final double TEMPERATURE_OFFSET = 0.08; // K, half-width
     private static final double HUMIDITY_OFFSET = 0.8; // % RH, half-width
     private static final double CUT_OUT_CELSIUS = 65;
@@ -28,7 +28,7 @@ final class ChamberController {
     private final Wander temperatureNoise;
     private final Wander humidityNoise;
     private final PiController drive;
-    private final PiController mixer = new PiController(0.05, 90, 0, 1);
+    private final PiController mixer = new PiController(0.06, 70, 0, 1);
     private double wantedCelsius = 23;
     private double wantedPercent = 50;
     private boolean running;

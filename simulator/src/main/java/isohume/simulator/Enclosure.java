@@ -13,7 +13,7 @@ package isohume.simulator;
  * @param doorChill how far the door's inner face is from the air towards the room, as a share
  * @param fanWatts heat from the fan and the instruments, W
  * @param heatingWatts most heat that the thermoelectric drive gives to the walls, W
- * @param coolingWatts most heat that it takes from them, W
+ * @param coolingWatts most heat that it takes from them at room temperature, W; it takes less the colder they are
  */
 public record Enclosure(
         double volumeLitres,
@@ -28,15 +28,15 @@ public record Enclosure(
         double coolingWatts) {
     public Enclosure {
         Limits.between("chamber volume", volumeLitres, 0.5, 200, "L");
-        Limits.between("heat capacity of the air", airHeatCapacity, 1, 1e6, "J/K");
-        Limits.between("heat capacity of the walls", wallHeatCapacity, 10, 1e7, "J/K");
-        Limits.between("heat transfer from air to walls", airToWall, 0.01, 1000, "W/K");
-        Limits.between("heat transfer from air to room", airToRoom, 0, 100, "W/K");
-        Limits.between("heat transfer from walls to room", wallToRoom, 0, 100, "W/K");
+        Limits.between("heat capacity of the air", airHeatCapacity, 20, 1e5, "J/K");
+        Limits.between("heat capacity of the walls", wallHeatCapacity, 200, 1e6, "J/K");
+        Limits.between("heat transfer from air to walls", airToWall, 0.5, 100, "W/K");
+        Limits.between("heat transfer from air to room", airToRoom, 0, 20, "W/K");
+        Limits.between("heat transfer from walls to room", wallToRoom, 0, 20, "W/K");
         Limits.between("chill of the door", doorChill, 0, 1, "");
-        Limits.between("heat of the fan", fanWatts, 0, 100, "W");
-        Limits.between("heating power", heatingWatts, 0, 10_000, "W");
-        Limits.between("cooling power", coolingWatts, 0, 10_000, "W");
+        Limits.between("heat of the fan", fanWatts, 0, 10, "W");
+        Limits.between("heating power", heatingWatts, 0, 500, "W");
+        Limits.between("cooling power", coolingWatts, 0, 500, "W");
     }
 
     /** A chamber that one person carries. Common practice, no source. */

@@ -4,6 +4,7 @@ package isohume.simulator;
 /** Heat in two masses: the air with its fittings, and the walls, which the thermoelectric drive heats and cools. */
 final class HeatBalance {
     private static final double OPEN_DOOR = 4; // W/K more between air and room; common practice, no source
+    private static final double COLDEST_BELOW_ROOM = 55; // K, where the drive pumps no more; common practice, no source
     private static final double FINEST_SHARE = 0.1; // of the shortest time constant, for one explicit step
 
     private final Enclosure enclosure;
@@ -17,13 +18,15 @@ final class HeatBalance {
     }
 
     void step(double driveWatts, double room, boolean doorOpen) {
+        double fading = Math.clamp(1 - (room - wall) / COLDEST_BELOW_ROOM, 0, 1);
+        double pumped = driveWatts < 0 ? driveWatts * fading : driveWatts;
         double toRoom = enclosure.airToRoom() + (doorOpen ? OPEN_DOOR : 0);
         int parts = parts(toRoom);
         double h = World.STEP_SECONDS / parts;
         for (int i = 0; i < parts; i++) {
             double exchanged = enclosure.airToWall() * (wall - air);
             double airWatts = exchanged + toRoom * (room - air) + enclosure.fanWatts();
-            double wallWatts = driveWatts - exchanged + enclosure.wallToRoom() * (room - wall);
+            double wallWatts = pumped - exchanged + enclosure.wallToRoom() * (room - wall);
             air += h * airWatts / enclosure.airHeatCapacity();
             wall += h * wallWatts / enclosure.wallHeatCapacity();
         }

@@ -22,7 +22,7 @@ import java.util.concurrent.TimeUnit;
 
 /** A Modbus TCP server on the loopback, with threads of its own that don't keep the program alive. */
 final class ModbusPort implements AutoCloseable {
-    private static final String LOOPBACK = "127.0.0.1";
+    static final String LOOPBACK = "127.0.0.1";
 
     private final EventLoopGroup loop = new NioEventLoopGroup(1, new DefaultThreadFactory("simulator-wire", true));
     private final ExecutorService worker =

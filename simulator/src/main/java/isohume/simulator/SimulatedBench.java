@@ -1,9 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.simulator;
 
+import isohume.device.modbus.DeviceDescription;
 import isohume.quantity.Quantity;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantLock;
 
@@ -16,6 +24,9 @@ import java.util.concurrent.locks.ReentrantLock;
  */
 public final class SimulatedBench implements AutoCloseable {
     private static final int STEPS_AT_A_TIME = 300; // then readers get their turn
+
+    private static final List<String> DEVICES =
+            List.of("chamber", "mirror", "thermometer", "A-1042", "B-2077", "C-3310");
 
     private final Lock lock = new ReentrantLock(true);
     private final Faults faults = new Faults();
@@ -38,7 +49,7 @@ public final class SimulatedBench implements AutoCloseable {
      * @param seed decides everything that is drawn
      * @param start the instant at which its time begins
      * @param port TCP port on the loopback; 0 for any free one
-     * @throws java.io.UncheckedIOException when the port cannot be had
+     * @throws UncheckedIOException when the port cannot be had
      */
     public static SimulatedBench start(BenchParameters parameters, long seed, Instant start, int port) {
         return new SimulatedBench(parameters, seed, start, port);
@@ -47,6 +58,21 @@ public final class SimulatedBench implements AutoCloseable {
     /** The TCP port on which it answers. */
     public int port() {
         return server.port();
+    }
+
+    /** How the program reads it: a description of each device, in the order of their units, at this bench's port. */
+    public List<DeviceDescription> descriptions() {
+        List<DeviceDescription> all = new ArrayList<>();
+        for (String id : DEVICES) {
+            String name = "devices/" + id + ".yaml";
+            try (InputStream in = SimulatedBench.class.getResourceAsStream(name)) {
+                String text = new String(Objects.requireNonNull(in, name).readAllBytes(), StandardCharsets.UTF_8);
+                all.add(DeviceDescription.parse(text, name).withAddress(ModbusPort.LOOPBACK, port()));
+            } catch (IOException broken) {
+                throw new UncheckedIOException("the program's own " + name + " cannot be read", broken);
+            }
+        }
+        return List.copyOf(all);
     }
 
     /** The latest instant to which it was advanced. */

@@ -2,6 +2,7 @@
 package isohume.simulator;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -13,6 +14,7 @@ import com.digitalpetri.modbus.exceptions.ModbusTimeoutException;
 import isohume.quantity.Quantity;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.time.Instant;
 import java.util.concurrent.CompletableFuture;
@@ -114,7 +116,7 @@ class SimulatedBenchTest {
     void an_unplugged_unit_drops_the_connection() throws IOException {
         bench.fault(Units.MIRROR, Fault.UNPLUGGED);
         byte[] request = {0, 1, 0, 0, 0, 6, Units.MIRROR, 4, 0, 0, 0, 1};
-        try (Socket socket = new Socket("127.0.0.1", bench.port())) {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), bench.port())) {
             socket.setSoTimeout(2000);
             socket.getOutputStream().write(request);
             assertEquals(-1, socket.getInputStream().read(), "end of the stream");
@@ -176,5 +178,46 @@ class SimulatedBenchTest {
         pace.tick();
         assertEquals(START.plusSeconds(420), bench.now());
         assertNotEquals(wall[0], bench.now());
+    }
+
+    @Test
+    void a_pace_ends_when_its_thread_is_interrupted() throws InterruptedException {
+        Thread thread = new Thread(Pace.of(bench, 10, () -> START));
+        thread.start();
+        thread.interrupt();
+        thread.join(5000);
+        assertFalse(thread.isAlive());
+    }
+
+    @Test
+    void walls_that_get_too_hot_cut_the_drive_out_until_the_chamber_is_started_anew() throws ModbusException {
+        BenchParameters parameters = BenchParameters.portable();
+        BenchParameters becalmed = parameters.with(
+                new Enclosure(3, 120, 1200, 0.5, 0.10, 0.15, 0.03, 0, 500, 40)); // still air: walls run ahead
+        try (SimulatedBench hot = SimulatedBench.start(becalmed, SEED, START, 0);
+                Wire other = new Wire(hot)) {
+            other.ask(50, 20);
+            hot.advanceTo(START.plusSeconds(300));
+            assertEquals(4, other.input(1, 10, 1).getShort() & 4);
+            assertEquals(0, other.input(1, 5, 1).getShort(), "drive in 0.1 W");
+            other.write(1, 2, 0);
+            other.write(1, 2, 1);
+            assertEquals(0, other.input(1, 10, 1).getShort() & 4);
+        }
+    }
+
+    @Test
+    void low_water_and_spent_drying_agent_are_told_until_the_chamber_is_serviced() throws ModbusException {
+        BenchParameters parameters = BenchParameters.portable();
+        BenchParameters neglected =
+                parameters.with(parameters.streams().withTank(1).withDryingAgent(500, 80, -38));
+        try (SimulatedBench dry = SimulatedBench.start(neglected, SEED, START, 0);
+                Wire other = new Wire(dry)) {
+            other.ask(23, 60);
+            dry.advanceTo(START.plusSeconds(6 * 3600));
+            assertEquals(0b1010, other.input(1, 10, 1).getShort());
+            dry.service();
+            assertEquals(0, other.input(1, 10, 1).getShort());
+        }
     }
 }
