@@ -7,7 +7,7 @@ package isohume.moistair;
  * <p>Temperatures are in kelvin, {@code e} is the saturation pressure without air and {@code p} the total pressure,
  * both in Pa. Each method throws {@link OutsideRange} beyond {@link #vouchedFor()}.
  */
-sealed interface Enhancement permits GreenspanEnhancement {
+sealed interface Enhancement permits GreenspanEnhancement, WmoEnhancement {
     /** {@code ln f}. */
     double logAt(double kelvin, double e, double p);
 
@@ -16,6 +16,9 @@ sealed interface Enhancement permits GreenspanEnhancement {
 
     /** {@code d ln f / dp} in 1/Pa at constant temperature. */
     double logPressureSlopeAt(double kelvin, double e, double p);
+
+    /** What the factor may be wrong by between 70 and 110 kPa; {@link OutsideRange} where nothing is known. */
+    StatedUncertainty uncertaintyAt(double celsius);
 
     Span vouchedFor();
 

@@ -60,6 +60,11 @@ final class Span {
         return kelvin;
     }
 
+    /** The same temperature in degrees Celsius, or {@link OutsideRange}. */
+    double requireCelsius(double kelvin) {
+        return Celsius.of(require(kelvin));
+    }
+
     /** What both vouch for, under a new name. */
     Span meeting(Span other, String name) {
         return new Span(

@@ -21,6 +21,10 @@ final class Surface {
         this.span = saturation.vouchedFor().meeting(enhancement.vouchedFor(), name);
     }
 
+    Enhancement enhancement() {
+        return enhancement;
+    }
+
     Span span() {
         return span;
     }
