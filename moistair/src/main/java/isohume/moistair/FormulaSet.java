@@ -21,8 +21,8 @@ final class FormulaSet {
     private final Elementary math;
     private final Saturation water;
     private final Saturation ice;
-    private final List<Surface> waterSurfaces; // from the warmest to the coldest
-    private final List<Surface> iceSurfaces;
+    private final Surface[] waterSurfaces; // from the warmest to the coldest
+    private final Surface[] iceSurfaces;
 
     private FormulaSet(
             Formulation formulation,
@@ -37,8 +37,8 @@ final class FormulaSet {
         this.ice = ice;
         this.waterSurfaces = overWater.stream()
                 .map(set -> new Surface("dew point", math, water, set))
-                .toList();
-        this.iceSurfaces = List.of(new Surface("frost point", math, ice, overIce));
+                .toArray(Surface[]::new);
+        this.iceSurfaces = new Surface[] {new Surface("frost point", math, ice, overIce)};
     }
 
     static FormulaSet of(Formulation formulation, Elementary math) {
@@ -101,7 +101,7 @@ final class FormulaSet {
         };
     }
 
-    private List<Surface> surfaces(Phase phase) {
+    private Surface[] surfaces(Phase phase) {
         return switch (phase) {
             case WATER -> waterSurfaces;
             case ICE -> iceSurfaces;
@@ -109,8 +109,8 @@ final class FormulaSet {
     }
 
     Surface surface(double kelvin, Phase phase) {
-        List<Surface> surfaces = surfaces(phase);
-        return kelvin >= Celsius.ZERO || surfaces.size() == 1 ? surfaces.get(0) : surfaces.get(1);
+        Surface[] surfaces = surfaces(phase);
+        return kelvin >= Celsius.ZERO || surfaces.length == 1 ? surfaces[0] : surfaces[1];
     }
 
     double logPressure(double kelvin, double p, Phase phase) {
@@ -150,11 +150,11 @@ final class FormulaSet {
     /** The answer on the warmest surface that has one. */
     private double solve(SurfaceEquation equation, Phase phase, double start) {
         double wanted = equation.wanted();
-        List<Surface> surfaces = surfaces(phase);
-        for (int i = 0; i < surfaces.size(); i++) {
-            Rising curve = equation.on(surfaces.get(i));
-            double low = surfaces.get(i).span().lowestKelvin();
-            double high = surfaces.get(i).span().highestKelvin();
+        Surface[] surfaces = surfaces(phase);
+        for (int i = 0; i < surfaces.length; i++) {
+            Rising curve = equation.on(surfaces[i]);
+            double low = surfaces[i].span().lowestKelvin();
+            double high = surfaces[i].span().highestKelvin();
             if (wanted >= justBelow(curve.at(low))) {
                 if (-wanted >= justBelow(-curve.at(high))) {
                     return curve.whereIs(wanted, low, high, start, TOLERANCE_KELVIN, MOST_STEPS);
@@ -173,11 +173,11 @@ final class FormulaSet {
     }
 
     Surface coldest(Phase phase) {
-        List<Surface> surfaces = surfaces(phase);
-        return surfaces.get(surfaces.size() - 1);
+        Surface[] surfaces = surfaces(phase);
+        return surfaces[surfaces.length - 1];
     }
 
     Surface warmest(Phase phase) {
-        return surfaces(phase).get(0);
+        return surfaces(phase)[0];
     }
 }

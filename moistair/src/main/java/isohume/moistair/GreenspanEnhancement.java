@@ -115,25 +115,28 @@ final class GreenspanEnhancement implements Enhancement {
         return Span.ofCelsius("enhancement factor over ice", -100, 0.01);
     }
 
+    // β/e is had as exp(ln β - ln e), so that nothing waits for a division by e
+
     @Override
-    public double logAt(double kelvin, double e, double p) {
+    public double logAt(double kelvin, double logE, double e, double p) {
         double x = require(kelvin, p);
-        return alpha.at(x) * (1 - e / p) + math.exp(logBeta.at(x)) * (p / e - 1);
+        double betaPerE = math.exp(logBeta.at(x) - logE);
+        return alpha.at(x) * (1 - e / p) + betaPerE * (p - e);
     }
 
     @Override
-    public double logSlopeAt(double kelvin, double e, double slopeOfE, double p) {
+    public double logSlopeAt(double kelvin, double logE, double e, double slopeOfE, double p) {
         double x = require(kelvin, p);
-        double beta = math.exp(logBeta.at(x));
+        double betaPerE = math.exp(logBeta.at(x) - logE);
         return alpha.slopeAt(x) * (1 - e / p)
                 - alpha.at(x) * (e / p) * slopeOfE
-                + beta * (logBeta.slopeAt(x) * (p / e - 1) - p / e * slopeOfE);
+                + betaPerE * (logBeta.slopeAt(x) * (p - e) - p * slopeOfE);
     }
 
     @Override
-    public double logPressureSlopeAt(double kelvin, double e, double p) {
+    public double logPressureSlopeAt(double kelvin, double logE, double e, double p) {
         double x = require(kelvin, p);
-        return alpha.at(x) * (e / p) / p + math.exp(logBeta.at(x)) / e;
+        return alpha.at(x) * (e / p) / p + math.exp(logBeta.at(x) - logE);
     }
 
     private double require(double kelvin, double p) {

@@ -16,16 +16,18 @@ final class LogPolynomialSaturation implements Saturation {
     private final Elementary math;
     private final Citation source;
     private final Span vouchedFor;
-    private final double[] c;
+    private final Sextic c;
+    private final Sextic slope;
     private final double cLn;
     private final UncertaintyTable stated;
 
     private LogPolynomialSaturation(
-            Elementary math, Citation source, Span vouchedFor, double[] c, double cLn, UncertaintyTable stated) {
+            Elementary math, Citation source, Span vouchedFor, Sextic c, double cLn, UncertaintyTable stated) {
         this.math = math;
         this.source = source;
         this.vouchedFor = vouchedFor;
         this.c = c;
+        this.slope = new Sextic(-2 * c.c0(), -c.c1(), 0, c.c3(), 2 * c.c4(), 3 * c.c5(), 4 * c.c6());
         this.cLn = cLn;
         this.stated = stated;
     }
@@ -36,7 +38,7 @@ final class LogPolynomialSaturation implements Saturation {
                 math,
                 new Citation(SONNTAG, "water"),
                 Span.ofCelsius(WATER + " after Sonntag 1990", -100, 100),
-                new double[] {0, -6096.9385, 21.2409642, -2.711193e-2, 1.673952e-5},
+                new Sextic(0, -6096.9385, 21.2409642, -2.711193e-2, 1.673952e-5, 0, 0),
                 2.433502,
                 StatedBySource.sonntagWater());
     }
@@ -47,7 +49,7 @@ final class LogPolynomialSaturation implements Saturation {
                 math,
                 new Citation(SONNTAG, "ice"),
                 Span.ofCelsius(ICE + " after Sonntag 1990", -100, 0.01),
-                new double[] {0, -6024.5282, 29.32707, 1.0613868e-2, -1.3198825e-5},
+                new Sextic(0, -6024.5282, 29.32707, 1.0613868e-2, -1.3198825e-5, 0, 0),
                 -0.49382577,
                 StatedBySource.sonntagIce());
     }
@@ -61,15 +63,14 @@ final class LogPolynomialSaturation implements Saturation {
                 math,
                 new Citation(HARDY, "eq. 2"),
                 Span.ofCelsius(WATER + " after Hardy 1998", -50, 100),
-                new double[] {
-                    -2.8365744e3,
-                    -6.028076559e3,
-                    1.954263612e1,
-                    -2.737830188e-2,
-                    1.6261698e-5,
-                    7.0229056e-10,
-                    -1.8680009e-13
-                },
+                new Sextic(
+                        -2.8365744e3,
+                        -6.028076559e3,
+                        1.954263612e1,
+                        -2.737830188e-2,
+                        1.6261698e-5,
+                        7.0229056e-10,
+                        -1.8680009e-13),
                 2.7150305,
                 StatedBySource.hardyWater());
     }
@@ -80,7 +81,7 @@ final class LogPolynomialSaturation implements Saturation {
                 math,
                 new Citation(HARDY, "ice"),
                 Span.ofCelsius(ICE + " after Hardy 1998", -100, 0.01),
-                new double[] {0, -5.8666426e3, 2.232870244e1, 1.39387003e-2, -3.4262402e-5, 2.7040955e-8},
+                new Sextic(0, -5.8666426e3, 2.232870244e1, 1.39387003e-2, -3.4262402e-5, 2.7040955e-8, 0),
                 6.7063522e-1,
                 StatedBySource.hardyIce());
     }
@@ -91,7 +92,7 @@ final class LogPolynomialSaturation implements Saturation {
                 math,
                 new Citation(HYLAND_WEXLER, "water"),
                 Span.ofCelsius(WATER + " after Hyland and Wexler 1983", 0, 200),
-                new double[] {0, -0.58002206e4, 0.13914993e1, -0.48640239e-1, 0.41764768e-4, -0.14452093e-7},
+                new Sextic(0, -0.58002206e4, 0.13914993e1, -0.48640239e-1, 0.41764768e-4, -0.14452093e-7, 0),
                 0.65459673e1,
                 StatedBySource.hylandWexlerWater());
     }
@@ -102,9 +103,8 @@ final class LogPolynomialSaturation implements Saturation {
                 math,
                 new Citation(HYLAND_WEXLER, "ice"),
                 Span.ofCelsius(ICE + " after Hyland and Wexler 1983", -100, 0.01),
-                new double[] {
-                    0, -0.56745359e4, 0.63925247e1, -0.96778430e-2, 0.62215701e-6, 0.20747825e-8, -0.94840240e-12
-                },
+                new Sextic(
+                        0, -0.56745359e4, 0.63925247e1, -0.96778430e-2, 0.62215701e-6, 0.20747825e-8, -0.94840240e-12),
                 0.41635019e1,
                 StatedBySource.hylandWexlerIce());
     }
@@ -112,21 +112,13 @@ final class LogPolynomialSaturation implements Saturation {
     @Override
     public double logAt(double kelvin) {
         vouchedFor.require(kelvin);
-        double sum = 0;
-        for (int i = c.length - 1; i >= 0; i--) {
-            sum = sum * kelvin + c[i];
-        }
-        return sum / (kelvin * kelvin) + cLn * math.log(kelvin);
+        return c.at(kelvin) / (kelvin * kelvin) + cLn * math.log(kelvin);
     }
 
     @Override
     public double logSlopeAt(double kelvin) {
         vouchedFor.require(kelvin);
-        double sum = 0;
-        for (int i = c.length - 1; i >= 0; i--) {
-            sum = sum * kelvin + (i - 2) * c[i];
-        }
-        return (sum / (kelvin * kelvin) + cLn) / kelvin;
+        return (slope.at(kelvin) / (kelvin * kelvin) + cLn) / kelvin;
     }
 
     @Override
@@ -136,7 +128,7 @@ final class LogPolynomialSaturation implements Saturation {
 
     /** The coefficient of {@code T^power}, for comparison with print. */
     double coefficient(int power) {
-        return power + 2 < c.length ? c[power + 2] : 0;
+        return c.coefficient(power + 2);
     }
 
     /** The coefficient of {@code ln T}. */

@@ -36,21 +36,21 @@ final class WmoEnhancement implements Enhancement {
     }
 
     @Override
-    public double logAt(double kelvin, double e, double p) {
+    public double logAt(double kelvin, double logE, double e, double p) {
         vouchedFor.require(kelvin);
         double hectopascals = p / PASCALS_PER_HECTOPASCAL;
         return math.log(F0 + F1 * hectopascals + F2 / hectopascals);
     }
 
     @Override
-    public double logSlopeAt(double kelvin, double e, double slopeOfE, double p) {
+    public double logSlopeAt(double kelvin, double logE, double e, double slopeOfE, double p) {
         vouchedFor.require(kelvin);
         return 0;
     }
 
     @Override
-    public double logPressureSlopeAt(double kelvin, double e, double p) {
-        double f = math.exp(logAt(kelvin, e, p));
+    public double logPressureSlopeAt(double kelvin, double logE, double e, double p) {
+        double f = math.exp(logAt(kelvin, logE, e, p));
         double hectopascals = p / PASCALS_PER_HECTOPASCAL;
         return (F1 - F2 / (hectopascals * hectopascals)) / PASCALS_PER_HECTOPASCAL / f;
     }
