@@ -4,6 +4,9 @@ package isohume.moistair;
 /**
  * What a formula may be wrong by, as its source states it: one line of a budget.
  *
+ * <p>Two values of one formula err together. In a relative humidity from a dew point over water the same equation
+ * stands above and below the line, so taking both lines as independent is on the safe side.
+ *
  * @param relative fraction of the value
  * @param coverage what kind of figure it is
  * @param basis whether the statement was read, remembered or computed

@@ -26,7 +26,7 @@ class MoistAirBatchTest {
         for (int i = 0; i < SIZE; i++) {
             point[i] = -40 + 40 * random.nextDouble();
             air[i] = 1 + 58 * random.nextDouble();
-            chamber[i] = 8e4 + 3e4 * random.nextDouble();
+            chamber[i] = 8e4 + 2.8e4 * random.nextDouble();
             mirror[i] = chamber[i] * (0.99 + 0.02 * random.nextDouble());
         }
     }

@@ -73,6 +73,7 @@ class OutsideRangeTest {
         MoistAir magnus = MoistAir.by(Formulation.WMO_MAGNUS);
         refused(() -> magnus.saturation(Air.celsius(61), Phase.WATER));
         refused(() -> magnus.saturation(Air.celsius(-66), Phase.ICE));
+        refused(() -> magnus.enhancement(Air.celsius(20), Air.pascals(111_000), Phase.WATER));
     }
 
     @Test

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import isohume.quantity.Phase;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -15,9 +16,36 @@ import org.junit.jupiter.api.Test;
 class TypoWatchTest {
     private static final Elementary MATH = Elementary.STRICT;
 
+    /** What each row is about, in the order of the table: a test below, or no formula of this program. */
+    private static final List<String> ROWS = List.of(
+            "sonntag-1990 water constant for hPa",
+            "sonntag-1990 ice constant for hPa",
+            "sonntag-1990 ice exponent",
+            "wexler-1976 water c_4, which is not used",
+            "wmo-no8-magnus water a",
+            "iapws-sr1-86 a3",
+            "iapws-sr1-86 e6",
+            "murphy-koop-2005 logarithm, which is not used",
+            "enh-sonntag-1994 water bracket, which is not used",
+            "enh-buck-1981-fw3 phase, which is not used",
+            "enh-hardy-1998 ice coefficient set",
+            "enh-hardy-1998 water -50..0 A0",
+            "Greenspan 1977 salts LiCl a1",
+            "Greenspan 1977 salts K2CO3 a1",
+            "Greenspan 1977 salts CH3COOK a2",
+            "ITS-90 scale factor, which is not used",
+            "temperature 0 degC",
+            "hyland-wexler-1983 paper table misprints, which is not used",
+            "wmo-no49-goff-1957 supercooled formula in WMO text, which is not used");
+
     @Test
     void every_watched_typing_error_is_either_tested_here_or_of_a_formula_that_is_not_used() {
-        assertEquals(19, Figures.all("typo_watch.csv").size());
+        List<String> watched = Figures.all("typo_watch.csv").stream()
+                .map(row -> row.text("formulation") + " " + row.text("item"))
+                .toList();
+        assertEquals(
+                watched,
+                ROWS.stream().map(row -> row.replace(", which is not used", "")).toList());
     }
 
     /** ln 100 below 21.2409642 is 16.635794, not 16.635764; c_1 ends in 193, not 1933. */
