@@ -2,7 +2,6 @@
 package isohume.moistair;
 
 import isohume.quantity.Phase;
-import isohume.quantity.Temperature;
 import java.util.List;
 
 /**
@@ -13,7 +12,6 @@ import java.util.List;
  * warmer set, and one that falls into the gap between them is 0 °C.
  */
 final class FormulaSet {
-    private static final double CELSIUS_ZERO = Temperature.ofCelsius(0).kelvin();
     private static final double TOLERANCE_KELVIN = 1e-9; // Newton's next step would be under 1e-15
     private static final int MOST_STEPS = 100;
     private static final double ROUNDING = 1e-12; // of the vapour pressure; an end of a range belongs to it
@@ -23,8 +21,8 @@ final class FormulaSet {
     private final Elementary math;
     private final Saturation water;
     private final Saturation ice;
-    private final List<Surface> waterSurfaces; // from the warmest to the coldest
-    private final List<Surface> iceSurfaces;
+    private final Surface[] waterSurfaces; // from the warmest to the coldest
+    private final Surface[] iceSurfaces;
 
     private FormulaSet(
             Formulation formulation,
@@ -39,8 +37,8 @@ final class FormulaSet {
         this.ice = ice;
         this.waterSurfaces = overWater.stream()
                 .map(set -> new Surface("dew point", math, water, set))
-                .toList();
-        this.iceSurfaces = List.of(new Surface("frost point", math, ice, overIce));
+                .toArray(Surface[]::new);
+        this.iceSurfaces = new Surface[] {new Surface("frost point", math, ice, overIce)};
     }
 
     static FormulaSet of(Formulation formulation, Elementary math) {
@@ -65,6 +63,30 @@ final class FormulaSet {
                                 GreenspanEnhancement.hardyWater(math),
                                 GreenspanEnhancement.hardySupercooledWater(math)),
                         GreenspanEnhancement.hardyIce(math));
+            case HYLAND_WEXLER_1983 ->
+                new FormulaSet(
+                        formulation,
+                        math,
+                        LogPolynomialSaturation.hylandWexlerWater(math),
+                        LogPolynomialSaturation.hylandWexlerIce(math),
+                        List.of(GreenspanEnhancement.greenspanWater(math)),
+                        GreenspanEnhancement.greenspanIce(math));
+            case IAPWS ->
+                new FormulaSet(
+                        formulation,
+                        math,
+                        new IapwsWaterSaturation(),
+                        new IapwsIceSaturation(math),
+                        List.of(GreenspanEnhancement.greenspanWater(math)),
+                        GreenspanEnhancement.greenspanIce(math));
+            case WMO_MAGNUS ->
+                new FormulaSet(
+                        formulation,
+                        math,
+                        MagnusSaturation.water(),
+                        MagnusSaturation.ice(),
+                        List.of(WmoEnhancement.overWater(math)),
+                        WmoEnhancement.overIce(math));
         };
     }
 
@@ -79,7 +101,7 @@ final class FormulaSet {
         };
     }
 
-    private List<Surface> surfaces(Phase phase) {
+    private Surface[] surfaces(Phase phase) {
         return switch (phase) {
             case WATER -> waterSurfaces;
             case ICE -> iceSurfaces;
@@ -87,8 +109,8 @@ final class FormulaSet {
     }
 
     Surface surface(double kelvin, Phase phase) {
-        List<Surface> surfaces = surfaces(phase);
-        return kelvin >= CELSIUS_ZERO || surfaces.size() == 1 ? surfaces.get(0) : surfaces.get(1);
+        Surface[] surfaces = surfaces(phase);
+        return kelvin >= Celsius.ZERO || surfaces.length == 1 ? surfaces[0] : surfaces[1];
     }
 
     double logPressure(double kelvin, double p, Phase phase) {
@@ -100,50 +122,62 @@ final class FormulaSet {
         return math.exp(logRatio) * chamber / mirror;
     }
 
-    /** Dew or frost point in kelvin, from {@code ln} of the vapour pressure in Pa. */
-    double dewPoint(double logVapour, double total, Phase deposit) {
-        requireRoomFor(logVapour, total);
-        double start = FirstGuess.kelvin(logVapour - USUAL_LOG_FACTOR, deposit);
-        List<Surface> surfaces = surfaces(deposit);
-        for (int i = 0; i < surfaces.size(); i++) {
-            Span span = surfaces.get(i).span();
-            Rising curve = surfaces.get(i).logPressureAt(total);
-            double low = span.lowestKelvin();
-            double high = span.highestKelvin();
-            if (logVapour >= curve.at(low) - ROUNDING) {
-                if (logVapour <= curve.at(high) + ROUNDING) {
-                    return curve.whereIs(logVapour, low, high, start, TOLERANCE_KELVIN, MOST_STEPS);
-                }
-                if (i > 0) {
-                    return high; // between the two sets
-                }
-                break;
-            }
-        }
-        throw outsideRange(logVapour, total, deposit);
+    double vapourPressure(double kelvin, double p, Phase phase) {
+        return math.exp(logPressure(kelvin, p, phase));
     }
 
-    private void requireRoomFor(double logVapour, double total) {
+    /** Dew or frost point in kelvin of air of a relative humidity, as a fraction. */
+    double dewPoint(double humidity, double airKelvin, double chamber, double mirror, Phase deposit) {
+        double logVapour = math.log(humidity * mirror / chamber) + logPressure(airKelvin, chamber, Phase.WATER);
+        return dewPoint(logVapour, mirror, deposit);
+    }
+
+    /** Dew or frost point in kelvin, from {@code ln} of the vapour pressure in Pa. */
+    double dewPoint(double logVapour, double total, Phase deposit) {
         double vapour = math.exp(logVapour);
         if (!(vapour <= total)) {
             throw new OutsideRange("vapour pressure in air of this total pressure", vapour, 0, total, "Pa");
         }
+        double start = FirstGuess.kelvin(logVapour - USUAL_LOG_FACTOR, deposit);
+        return solve(new DewPointEquation(logVapour, total), deposit, start);
     }
 
-    private OutsideRange outsideRange(double logVapour, double total, Phase deposit) {
-        List<Surface> surfaces = surfaces(deposit);
-        Surface warmest = surfaces.get(0);
-        Surface coldest = surfaces.get(surfaces.size() - 1);
-        double lowest = coldest.span().lowestKelvin();
-        double highest = warmest.span().highestKelvin();
-        String what = warmest.span().what() + " between "
-                + coldest.span().lowestCelsius() + " and " + warmest.span().highestCelsius()
-                + " °C at a total pressure of " + total + " Pa; its vapour pressure";
-        return new OutsideRange(
-                what,
-                math.exp(logVapour),
-                math.exp(coldest.logPressureAt(total).at(lowest)),
-                math.exp(warmest.logPressureAt(total).at(highest)),
-                "Pa");
+    /** Temperature of a psychrometer's bulb in kelvin, from the vapour pressure in Pa. */
+    double wetBulb(Psychrometer psychrometer, double airKelvin, double total, double vapour) {
+        return solve(new WetBulbEquation(psychrometer, airKelvin, total, vapour), psychrometer.bulb(), airKelvin);
+    }
+
+    /** The answer on the warmest surface that has one. */
+    private double solve(SurfaceEquation equation, Phase phase, double start) {
+        double wanted = equation.wanted();
+        Surface[] surfaces = surfaces(phase);
+        for (int i = 0; i < surfaces.length; i++) {
+            Rising curve = equation.on(surfaces[i]);
+            double low = surfaces[i].span().lowestKelvin();
+            double high = surfaces[i].span().highestKelvin();
+            if (wanted >= justBelow(curve.at(low))) {
+                if (-wanted >= justBelow(-curve.at(high))) {
+                    return curve.whereIs(wanted, low, high, start, TOLERANCE_KELVIN, MOST_STEPS);
+                }
+                if (i > 0) {
+                    return high; // in the gap between the two sets
+                }
+                break;
+            }
+        }
+        throw equation.refusal(coldest(phase), warmest(phase));
+    }
+
+    private static double justBelow(double end) {
+        return end - ROUNDING * Math.max(1, Math.abs(end));
+    }
+
+    Surface coldest(Phase phase) {
+        Surface[] surfaces = surfaces(phase);
+        return surfaces[surfaces.length - 1];
+    }
+
+    Surface warmest(Phase phase) {
+        return surfaces(phase)[0];
     }
 }

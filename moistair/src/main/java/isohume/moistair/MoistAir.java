@@ -8,7 +8,9 @@ import isohume.quantity.RelativeHumidity;
 import isohume.quantity.Temperature;
 
 /**
- * Humid air by one formulation. Relative humidity is over liquid water at every temperature.
+ * Humid air by one formulation. Relative humidity is over liquid water at every temperature, unless a name says ice.
+ *
+ * <p>For one question, ask here; for a state with all its measures, start at {@link #at}; for arrays, at {@link #batch}.
  *
  * <p>Every method throws {@link OutsideRange} where a formula's source no longer vouches for it, and where air of the
  * total pressure cannot hold the vapour. Inverses agree with their functions to 1e-10 of the vapour pressure or throw
@@ -23,6 +25,24 @@ public final class MoistAir {
 
     public static MoistAir by(Formulation formulation) {
         return new MoistAir(FormulaSet.of(formulation, Elementary.STRICT));
+    }
+
+    /** The same over arrays: the same bits as one by one, on every machine. */
+    public MoistAirBatch batch() {
+        return new MoistAirBatch(formulas);
+    }
+
+    /**
+     * The same over arrays for previews: faster, and a few units of the last place off, not always the same ones. Never
+     * for what is released.
+     */
+    public MoistAirBatch preview() {
+        return new MoistAirBatch(FormulaSet.of(formulas.formulation(), Elementary.FAST));
+    }
+
+    /** Air of a temperature and total pressure, whose vapour is told next by any measure. */
+    public Surroundings at(Temperature t, Pressure total) {
+        return new Surroundings(formulas, t, total);
     }
 
     public Formulation formulation() {
@@ -47,7 +67,7 @@ public final class MoistAir {
     /** Partial pressure of vapour in air of a total pressure that is saturated at a dew or frost point. */
     public Pressure vapourPressure(DewPoint point, Pressure total) {
         double kelvin = point.temperature().kelvin();
-        return Pressure.ofPascals(StrictMath.exp(formulas.logPressure(kelvin, total.pascals(), point.deposit())));
+        return Pressure.ofPascals(formulas.vapourPressure(kelvin, total.pascals(), point.deposit()));
     }
 
     /**
@@ -65,18 +85,62 @@ public final class MoistAir {
     /** The inverse of {@link #relativeHumidity}: what a mirror with a deposit of that phase would show. */
     public DewPoint dewPoint(
             RelativeHumidity humidity, Temperature t, Pressure chamber, Pressure mirror, Phase deposit) {
-        double logVapour = StrictMath.log(humidity.fraction() * mirror.pascals() / chamber.pascals())
-                + formulas.logPressure(t.kelvin(), chamber.pascals(), Phase.WATER);
-        return dewPoint(logVapour, mirror, deposit);
+        double kelvin =
+                formulas.dewPoint(humidity.fraction(), t.kelvin(), chamber.pascals(), mirror.pascals(), deposit);
+        return new DewPoint(Temperature.ofKelvin(kelvin), deposit);
     }
 
     /** Dew or frost point of air with a vapour pressure at a total pressure. */
     public DewPoint dewPoint(Pressure vapour, Pressure total, Phase deposit) {
-        return dewPoint(StrictMath.log(vapour.pascals()), total, deposit);
+        double kelvin = formulas.dewPoint(StrictMath.log(vapour.pascals()), total.pascals(), deposit);
+        return new DewPoint(Temperature.ofKelvin(kelvin), deposit);
     }
 
-    private DewPoint dewPoint(double logVapour, Pressure total, Phase deposit) {
-        double kelvin = formulas.dewPoint(logVapour, total.pascals(), deposit);
-        return new DewPoint(Temperature.ofKelvin(kelvin), deposit);
+    /** The derivatives of {@link #relativeHumidity}. */
+    public HumiditySlopes relativeHumiditySlopes(DewPoint point, Pressure mirror, Temperature t, Pressure chamber) {
+        double fraction = relativeHumidity(point, mirror, t, chamber).fraction();
+        double kelvin = point.temperature().kelvin();
+        Surface deposit = formulas.surface(kelvin, point.deposit());
+        Surface air = formulas.surface(t.kelvin(), Phase.WATER);
+        double pm = mirror.pascals();
+        double pc = chamber.pascals();
+        return new HumiditySlopes(
+                fraction * deposit.logSlope(kelvin, pm),
+                -fraction * air.logSlope(t.kelvin(), pc),
+                fraction * (deposit.logPressureSlope(kelvin, pm) - 1 / pm),
+                fraction * (1 / pc - air.logPressureSlope(t.kelvin(), pc)));
+    }
+
+    /** The coldest dew or frost point that this formulation knows in air. */
+    public DewPoint coldest(Phase deposit) {
+        Span span = formulas.coldest(deposit).span();
+        return new DewPoint(Temperature.ofCelsius(span.lowestCelsius()), deposit);
+    }
+
+    /** The warmest dew or frost point that this formulation knows in air. */
+    public DewPoint warmest(Phase deposit) {
+        Span span = formulas.warmest(deposit).span();
+        return new DewPoint(Temperature.ofCelsius(span.highestCelsius()), deposit);
+    }
+
+    /** Where the saturation formula over a phase is printed. */
+    public Citation saturationSource(Phase phase) {
+        return formulas.saturation(phase).source();
+    }
+
+    /** Where the enhancement factor over a phase is printed. */
+    public Citation enhancementSource(Phase phase) {
+        return formulas.warmest(phase).enhancement().source();
+    }
+
+    /** What the saturation formula may be wrong by; {@link OutsideRange} where its source states nothing. */
+    public StatedUncertainty saturationUncertainty(Temperature t, Phase phase) {
+        return formulas.saturation(phase).uncertaintyAt(t.celsius());
+    }
+
+    /** What the enhancement factor may be wrong by; from 70 to 110 kPa. */
+    public StatedUncertainty enhancementUncertainty(Temperature t, Pressure total, Phase phase) {
+        RealGas.requirePressure(total.pascals());
+        return formulas.surface(t.kelvin(), phase).enhancement().uncertaintyAt(t.celsius());
     }
 }

@@ -13,6 +13,9 @@ interface Saturation {
     /** {@code d ln e / dT} in 1/K, differentiated by hand. */
     double logSlopeAt(double kelvin);
 
+    /** What the source states about its error; {@link OutsideRange} where it states nothing. */
+    StatedUncertainty uncertaintyAt(double celsius);
+
     Span vouchedFor();
 
     Citation source();

@@ -13,6 +13,8 @@ final class Span {
     private final double highestCelsius;
     private final double lowestKelvin;
     private final double highestKelvin;
+    private final double from;
+    private final double to;
 
     private Span(String what, double lowestCelsius, double highestCelsius) {
         this.what = what;
@@ -20,6 +22,8 @@ final class Span {
         this.highestCelsius = highestCelsius;
         this.lowestKelvin = Temperature.ofCelsius(lowestCelsius).kelvin();
         this.highestKelvin = Temperature.ofCelsius(highestCelsius).kelvin();
+        this.from = lowestKelvin - ROUNDING_KELVIN;
+        this.to = highestKelvin + ROUNDING_KELVIN;
     }
 
     static Span ofCelsius(String what, double lowest, double highest) {
@@ -47,7 +51,7 @@ final class Span {
     }
 
     boolean contains(double kelvin) {
-        return kelvin >= lowestKelvin - ROUNDING_KELVIN && kelvin <= highestKelvin + ROUNDING_KELVIN;
+        return kelvin >= from && kelvin <= to;
     }
 
     /** The same temperature in kelvin, or {@link OutsideRange}. */
@@ -58,6 +62,11 @@ final class Span {
             throw new OutsideRange(what, celsius, lowestCelsius, highestCelsius, "°C");
         }
         return kelvin;
+    }
+
+    /** The same temperature in degrees Celsius, or {@link OutsideRange}. */
+    double requireCelsius(double kelvin) {
+        return Celsius.of(require(kelvin));
     }
 
     /** What both vouch for, under a new name. */

@@ -21,6 +21,10 @@ final class Surface {
         this.span = saturation.vouchedFor().meeting(enhancement.vouchedFor(), name);
     }
 
+    Enhancement enhancement() {
+        return enhancement;
+    }
+
     Span span() {
         return span;
     }
@@ -32,28 +36,30 @@ final class Surface {
         if (!(e <= p)) {
             throw boiling(kelvin, e, p);
         }
-        return log + enhancement.logAt(kelvin, e, p);
+        return log + enhancement.logAt(kelvin, log, e, p);
     }
 
     /** The enhancement factor. */
     double factor(double kelvin, double p) {
-        double e = math.exp(saturation.logAt(kelvin));
+        double log = saturation.logAt(kelvin);
+        double e = math.exp(log);
         if (!(e <= p)) {
             throw boiling(kelvin, e, p);
         }
-        return math.exp(enhancement.logAt(kelvin, e, p));
+        return math.exp(enhancement.logAt(kelvin, log, e, p));
     }
 
     /** {@code d ln(e f) / dT} in 1/K at constant total pressure. */
     double logSlope(double kelvin, double p) {
         double slope = saturation.logSlopeAt(kelvin);
-        double e = math.exp(saturation.logAt(kelvin));
-        return slope + enhancement.logSlopeAt(kelvin, e, slope, p);
+        double log = saturation.logAt(kelvin);
+        return slope + enhancement.logSlopeAt(kelvin, log, math.exp(log), slope, p);
     }
 
     /** {@code d ln(e f) / dp} in 1/Pa at constant temperature. */
     double logPressureSlope(double kelvin, double p) {
-        return enhancement.logPressureSlopeAt(kelvin, math.exp(saturation.logAt(kelvin)), p);
+        double log = saturation.logAt(kelvin);
+        return enhancement.logPressureSlopeAt(kelvin, log, math.exp(log), p);
     }
 
     /** {@link #logPressure} as a function of temperature, continued smoothly past the boiling point for a solver. */
@@ -77,7 +83,7 @@ final class Surface {
         @Override
         public double at(double kelvin) {
             double log = saturation.logAt(kelvin);
-            return log + enhancement.logAt(kelvin, math.exp(log), p);
+            return log + enhancement.logAt(kelvin, log, math.exp(log), p);
         }
 
         @Override

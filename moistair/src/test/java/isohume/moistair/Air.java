@@ -34,4 +34,9 @@ final class Air {
     static Phase phase(String name) {
         return name.startsWith("ice") ? Phase.ICE : Phase.WATER;
     }
+
+    /** A total pressure that every formula of the formulation takes. */
+    static double highestPascals(Formulation formulation) {
+        return formulation == Formulation.WMO_MAGNUS ? 110_000 : 600_000;
+    }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.moistair;
 
+import static java.util.Map.entry;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
@@ -19,6 +20,8 @@ class CoefficientsTest {
     private static final Elementary MATH = Elementary.STRICT;
 
     private static final Map<String, Saturation> SATURATIONS = Map.of(
+            "hyland-wexler-1983 water", LogPolynomialSaturation.hylandWexlerWater(MATH),
+            "hyland-wexler-1983 ice", LogPolynomialSaturation.hylandWexlerIce(MATH),
             "sonntag-1990 water", LogPolynomialSaturation.sonntagWater(MATH),
             "sonntag-1990 ice", LogPolynomialSaturation.sonntagIce(MATH),
             "hardy-1998 water", LogPolynomialSaturation.hardyWater(MATH),
@@ -67,6 +70,53 @@ class CoefficientsTest {
                     GreenspanEnhancement formula = (GreenspanEnhancement) Figures.named(ENHANCEMENTS, key(row));
                     assertEquals(row.number("value"), coefficient(formula, row.text("symbol")), 0, row::toString);
                 }));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> constants_of_the_other_formulas_are_those_of_the_source() {
+        return rows(CONSTANTS)
+                .map(row -> dynamicTest(name(row), () -> {
+                    double ours = Figures.named(Figures.named(CONSTANTS, key(row)), row.text("symbol"));
+                    assertEquals(row.number("value"), ours, 0, row::toString);
+                }));
+    }
+
+    private static final Map<String, Map<String, Double>> CONSTANTS = Map.of(
+            "iapws-sr1-86 water",
+            Map.ofEntries(
+                    entry("a1", IapwsWaterSaturation.A1),
+                    entry("a2", IapwsWaterSaturation.A2),
+                    entry("a3", IapwsWaterSaturation.A3),
+                    entry("a4", IapwsWaterSaturation.A4),
+                    entry("a5", IapwsWaterSaturation.A5),
+                    entry("a6", IapwsWaterSaturation.A6),
+                    entry("e1", 1.0), // the exponents stand in the shape of the formula
+                    entry("e2", 1.5),
+                    entry("e3", 3.0),
+                    entry("e4", 3.5),
+                    entry("e5", 4.0),
+                    entry("e6", 7.5),
+                    entry("Tc", IapwsWaterSaturation.CRITICAL_KELVIN),
+                    entry("pc", IapwsWaterSaturation.CRITICAL_PASCALS)),
+            "iapws-r14-08 ice",
+            Map.of(
+                    "a1", IapwsIceSaturation.A1,
+                    "a2", IapwsIceSaturation.A2,
+                    "a3", IapwsIceSaturation.A3,
+                    "b1", IapwsIceSaturation.B1,
+                    "b2", IapwsIceSaturation.B2,
+                    "b3", IapwsIceSaturation.B3,
+                    "Tt", IapwsIceSaturation.TRIPLE_KELVIN,
+                    "pt", IapwsIceSaturation.TRIPLE_PASCALS),
+            "wmo-no8-magnus water",
+            magnus((MagnusSaturation) MagnusSaturation.water()),
+            "wmo-no8-magnus ice",
+            magnus((MagnusSaturation) MagnusSaturation.ice()),
+            "enh-wmo-no8 water/ice",
+            Map.of("f0", WmoEnhancement.F0, "f1", WmoEnhancement.F1, "f2", WmoEnhancement.F2));
+
+    private static Map<String, Double> magnus(MagnusSaturation formula) {
+        return Map.of("A", formula.scale(), "a", formula.a(), "b", formula.b());
     }
 
     static double coefficient(GreenspanEnhancement formula, String symbol) {

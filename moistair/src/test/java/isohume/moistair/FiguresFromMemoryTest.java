@@ -24,4 +24,25 @@ class FiguresFromMemoryTest {
                     assertEquals(row.number("value"), found, 0, row::toString);
                 }));
     }
+
+    /** Table 2 of Greenspan 1977, values and uncertainties; the polynomials differ from it by rounding. */
+    @TestFactory
+    Stream<DynamicTest> salts_are_as_remembered() {
+        return Figures.fromMemory("salt_fixed_points.csv", SaturatedSaltTest::isInside).stream()
+                .map(row -> dynamicTest(row.text("salt") + " " + row.text("t_C"), () -> {
+                    assertEquals(row.number("rh_percent"), SaturatedSaltTest.found(row), 0.02, row::toString);
+                    double uncertainty = SaturatedSaltTest.salt(row).uncertaintyPercent(Air.celsius(row.number("t_C")));
+                    assertEquals(row.number("uncertainty_percent_rh"), uncertainty, 1e-9, row::toString);
+                }));
+    }
+
+    /** WMO-No. 8, Annex 4.B. */
+    @TestFactory
+    Stream<DynamicTest> the_ice_bulb_coefficient_is_as_remembered() {
+        return Figures.fromMemory("formulations.csv", row -> row.is("symbol", "A_i")).stream()
+                .map(row -> dynamicTest(
+                        row.text("symbol"),
+                        () -> assertEquals(
+                                row.number("value"), Psychrometer.assmannIce().coefficient(), 0, row::toString)));
+    }
 }

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.google.errorprone.annotations.CanIgnoreReturnValue;
 import isohume.quantity.Phase;
 import isohume.quantity.Pressure;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 
@@ -58,6 +59,47 @@ class OutsideRangeTest {
         refused(() -> sonntag.vapourPressure(Air.dew(99), Air.pascals(80_000)));
         refused(() -> sonntag.vapourPressure(Air.dew(20), Air.pascals(0)));
         refused(() -> sonntag.relativeHumidity(Air.dew(20), P, Air.celsius(99), Air.pascals(80_000)));
+    }
+
+    @Test
+    void supercooled_water_is_refused_where_a_source_says_nothing_about_it() {
+        for (Formulation by : List.of(Formulation.IAPWS, Formulation.HYLAND_WEXLER_1983)) {
+            MoistAir air = MoistAir.by(by);
+            refused(() -> air.saturation(Air.celsius(-1), Phase.WATER));
+            refused(() -> air.vapourPressure(Air.dew(-1), P));
+            refused(() -> air.relativeHumidity(Air.frost(-10), P, Air.celsius(-5), P));
+            refused(() -> air.dewPoint(Air.pascals(300), P, Phase.WATER));
+        }
+        MoistAir magnus = MoistAir.by(Formulation.WMO_MAGNUS);
+        refused(() -> magnus.saturation(Air.celsius(61), Phase.WATER));
+        refused(() -> magnus.saturation(Air.celsius(-66), Phase.ICE));
+        refused(() -> magnus.enhancement(Air.celsius(20), Air.pascals(111_000), Phase.WATER));
+    }
+
+    @Test
+    void measures_that_no_air_can_have_are_refused() {
+        Surroundings room = sonntag.at(Air.celsius(23), P);
+        refused(() -> room.withSpecificHumidity(1));
+        refused(() -> room.withVolumeFraction(1.01));
+        refused(() -> room.withVapourPressure(Air.pascals(101_326)));
+        refused(() -> room.withRelativeHumidityOverIce(Air.percent(50)));
+        refused(() -> room.withWetBulb(Air.celsius(1), Psychrometer.assmannWater()));
+        assertThrows(IllegalArgumentException.class, () -> room.withMixingRatio(-1e-9));
+        assertThrows(IllegalArgumentException.class, () -> room.withAbsoluteHumidity(Double.NaN));
+    }
+
+    @Test
+    void measures_that_a_state_does_not_have_are_refused() {
+        HumidAir dry = sonntag.at(Air.celsius(23), P).withVolumeFraction(0);
+        refused(dry::dewPoint);
+        refused(dry::frostPoint);
+        refused(dry::relativeHumidityOverIce);
+        HumidAir steam = sonntag.at(Air.celsius(23), P).withVolumeFraction(1);
+        refused(steam::mixingRatio);
+        refused(() -> sonntag.at(Air.celsius(40), P).withVolumeFraction(0.01).density());
+        refused(() -> sonntag.at(Air.celsius(20), Air.pascals(120_000))
+                .withVolumeFraction(0.01)
+                .density());
     }
 
     @CanIgnoreReturnValue
