@@ -22,4 +22,14 @@ public record Decision(
     public boolean acceptanceIsPossible() {
         return acceptanceLower <= acceptanceUpper;
     }
+
+    /** The specific consumer's risk (JCGM 106, 9.4.2): that this accepted item is outside its tolerance; else zero. */
+    public double falseAcceptProbability() {
+        return verdict.isAccepted() ? 1 - conformanceProbability : 0;
+    }
+
+    /** The specific producer's risk (JCGM 106, 9.4.3): that this rejected item is within its tolerance; else zero. */
+    public double falseRejectProbability() {
+        return verdict.isAccepted() ? 0 : conformanceProbability;
+    }
 }

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.TestFactory;
 /** Standard deviations against JCGM 101, 6.4; both ways of drawing against each other. */
 class DrawTest {
     private static final long SEED = 5;
-    private static final int DRAWS = 400_000;
+    private static final int DRAWS = 200_000;
 
     private static Input input(Distribution distribution, double freedom) {
         return new Input("x", "x", 0, "1", distribution, freedom, Origin.ASSUMED, "test");
