@@ -2,9 +2,15 @@
 package isohume.station;
 
 import io.quarkus.runtime.annotations.QuarkusMain;
+import isohume.journal.Entry;
+import isohume.result.Results;
+import isohume.run.Order;
 import isohume.station.web.Desk;
 import isohume.station.web.Web;
 import java.time.InstantSource;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
 
 /** Where the program begins. */
 @QuarkusMain
@@ -30,6 +36,51 @@ public final class Main {
         @Override
         public InstantSource clock() {
             return InstantSource.system();
+        }
+
+        @Override
+        public ZoneId zone() {
+            return ZoneId.systemDefault();
+        }
+
+        @Override
+        public String remark() {
+            return "";
+        }
+
+        @Override
+        public Optional<String> current() {
+            return Optional.empty();
+        }
+
+        @Override
+        public List<Summary> runs() {
+            return List.of();
+        }
+
+        @Override
+        public List<Entry> facts(String run, long after, int most) {
+            return List.of();
+        }
+
+        @Override
+        public Optional<Results> results(String run) {
+            return Optional.empty();
+        }
+
+        @Override
+        public List<Document> documents(String run) {
+            return List.of();
+        }
+
+        @Override
+        public Optional<byte[]> document(String run, String name) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Told order(String run, Order order, String operator, String reason) {
+            return new Told.Refused("There is no run on this bench.");
         }
     }
 }
