@@ -48,6 +48,11 @@ class Errors {
     }
 
     @ServerExceptionMapper
+    Response notNow(NotNow said, UriInfo uri) {
+        return answer(409, uri, new ErrorView(say.not_now(), said.why(), say.trouble_kept(), say.not_now_next()));
+    }
+
+    @ServerExceptionMapper
     Response refused(WebApplicationException refused, UriInfo uri) {
         int status = refused.getResponse().getStatus();
         if (status >= TROUBLE) {
@@ -71,6 +76,12 @@ class Errors {
                 TROUBLE,
                 uri,
                 new ErrorView(say.trouble(), say.trouble_what(), say.trouble_kept(), say.trouble_next(at)));
+    }
+
+    /** For a request that a page of another origin sent. */
+    Response foreign(UriInfo uri) {
+        return answer(
+                403, uri, new ErrorView(say.refused(), say.refused_what(), say.nothing_changed(), say.refused_next()));
     }
 
     private static Response answer(int status, UriInfo uri, ErrorView view) {

@@ -70,6 +70,12 @@ interface Texts {
     @Message("Load the page again. If it happens again, report it with the time {at} and the program's log.")
     String trouble_next(String at);
 
+    @Message("This cannot be done now")
+    String not_now();
+
+    @Message("Look at the bench: it shows where the run stands and what it can be told.")
+    String not_now_next();
+
     @Message("This was not allowed")
     String refused();
 

@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.station.web.bench;
+
+import io.quarkus.qute.i18n.Message;
+import io.quarkus.qute.i18n.MessageBundle;
+import isohume.run.Order;
+
+/** Texts of the bench. */
+@MessageBundle("bench")
+interface BenchTexts {
+    @Message("Bench")
+    String title();
+
+    @Message("Nothing is on the bench")
+    String empty();
+
+    @Message("No run has been started here yet. As soon as one is, this page shows the air in the chamber, what the run"
+            + " waits for and how long still.")
+    String empty_what();
+
+    @Message("To see a bench at work with nothing plugged in, end this program and start it with: ./isohume demo")
+    String empty_next();
+
+    @Message("Point {point} of {points}")
+    String point(int point, int points);
+
+    @Message("for {length}")
+    String for_length(String length);
+
+    @Message("{#when key}{#is temperature}Air temperature{#is humidity}Relative humidity{#is dew}Dew point"
+            + "{#is frost}Frost point{/when}")
+    String figure(String key);
+
+    @Message("set {target}")
+    String set(String target);
+
+    @Message("read {time}")
+    String read(String time);
+
+    @Message("last read {time}; these figures are old")
+    String old(String time);
+
+    @Message("at the end, {time}")
+    String at_end(String time);
+
+    @Message("no reading: {why}")
+    String missing(String why);
+
+    @Message("This point: about {length} more")
+    String this_point(String length);
+
+    @Message("Plan: about {length} more, until {time}")
+    String plan_left(String length, String time);
+
+    @Message("How long this point still takes cannot be said yet.")
+    String unknown();
+
+    @Message("Points of the plan")
+    String plan();
+
+    @Message("{#when standing}{#is AHEAD}ahead{#is NOW}now{#is RECORDED}recorded{#is SKIPPED}skipped{/when}")
+    String standing(BenchView.Standing standing);
+
+    @Message("What is being waited for")
+    String waiting();
+
+    @Message("Signal")
+    String signal();
+
+    @Message("Now")
+    String now();
+
+    @Message("Furthest from met")
+    String criterion();
+
+    @Message("Measured")
+    String measured();
+
+    @Message("Limit")
+    String limit();
+
+    @Message("Still")
+    String left();
+
+    @Message("{#when kind}{#is band}off the set point{#is spread}scatter{#is drift}drift"
+            + "{#is window}more readings{/when}")
+    String kind(String kind);
+
+    @Message("settled")
+    String settled();
+
+    @Message("Strip chart")
+    String chart();
+
+    @Message("Last hour")
+    String hour();
+
+    @Message("Whole run")
+    String whole();
+
+    @Message("The strip chart needs scripts; its figures are under /api/runs.")
+    String no_chart();
+
+    @Message("{#when order}{#is HOLD}Hold{#is RESUME}Resume{#is SKIP}Skip this point{#is STOP}Stop"
+            + "{#is ABANDON}Give up{/when}")
+    String order(Order order);
+
+    @Message("Skip…")
+    String skip_open();
+
+    @Message("Stop…")
+    String stop_open();
+
+    @Message("The point is left out of the results; the run goes on with the next one.")
+    String skip_what();
+
+    @Message("The chamber is brought to rest. What is recorded stays.")
+    String stop_what();
+
+    @Message("It can be resumed later, at this point")
+    String stop_resumable();
+
+    @Message("It is given up for good")
+    String stop_for_good();
+
+    @Message("Reason (may stay empty)")
+    String reason();
+
+    @Message("Asked: {order}. The run takes it up at its next step.")
+    String asked(String order);
+
+    @Message("Orders to the run")
+    String orders();
+
+    @Message("No connection to the program. The figures are old; the run itself goes on.")
+    String lost();
+
+    @Message("Across the room")
+    String wall();
+
+    @Message("Results")
+    String results();
+
+    @Message("Operator {operator}")
+    String operator(String operator);
+}
