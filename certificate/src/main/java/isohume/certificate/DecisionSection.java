@@ -3,10 +3,11 @@ package isohume.certificate;
 
 import isohume.quantity.Quantity;
 import isohume.result.PointResult;
-import isohume.result.PointResult.Judgement;
 import isohume.result.Specification;
+import isohume.uncertainty.conformity.Verdict;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -15,6 +16,12 @@ import java.util.stream.Collectors;
  */
 final class DecisionSection {
     private static final String BAR = "|error|";
+    private static final String SIMPLE = "Decision rule: simple acceptance; the acceptance limit equals the tolerance"
+            + " (w = 0). The probability that an accepted value lies outside the tolerance is up to 50" + Figures.THIN
+            + "%. Values are compared unrounded.";
+    private static final String GUARDED = "Decision rule: the acceptance limit equals the tolerance minus the expanded"
+            + " uncertainty (guard band w = U). The probability that a value stated to conform lies outside the"
+            + " tolerance does not exceed 2.5" + Figures.THIN + "%. Values are compared unrounded.";
 
     private final Certificate certificate;
 
@@ -28,23 +35,20 @@ final class DecisionSection {
             case NONE -> to.element("p", "No statement of conformity was asked for.");
             case SIMPLE_ACCEPTANCE -> {
                 specifications(to);
-                to.element(
-                        "p",
-                        "Decision rule: simple acceptance; the acceptance limit equals the tolerance (w = 0). The"
-                                + " probability that a value accepted at the limit lies outside the tolerance is up"
-                                + " to 50" + Figures.THIN + "%. Values are compared unrounded.");
+                to.sentence("p", SIMPLE);
                 simple(to);
                 counts(to);
             }
             case GUARD_BAND -> {
                 specifications(to);
-                to.element(
-                        "p",
-                        "Decision rule: the acceptance limit equals the tolerance minus the expanded uncertainty"
-                                + " (guard band w = U). The probability that a value stated to conform lies outside"
-                                + " the tolerance does not exceed 2.5" + Figures.THIN
-                                + "%. Values are compared unrounded.");
+                to.sentence("p", GUARDED);
                 guarded(to);
+                counts(to);
+            }
+            case GUARD_BAND_FOUR_ANSWERS -> {
+                specifications(to);
+                to.sentence("p", GUARDED);
+                fourAnswers(to);
                 counts(to);
             }
         }
@@ -100,29 +104,41 @@ final class DecisionSection {
     }
 
     private static void simple(Markup to) {
+        String less = "tolerance " + Figures.MINUS + " U";
         to.open("ul", "class", "verdicts");
-        meaning(to, Judgement.CONFORMS, BAR + " \u2264 tolerance");
-        meaning(to, Judgement.DOES_NOT_CONFORM, BAR + " > tolerance");
+        meaning(to, Verdict.CONFORMS, BAR + " \u2264 " + less);
+        meaning(to, Verdict.CONFORMS_IN_GUARD_BAND, less + " < " + BAR + " \u2264 tolerance: accepted too");
+        meaning(to, Verdict.DOES_NOT_CONFORM, BAR + " > tolerance");
         to.close();
     }
 
     private static void guarded(Markup to) {
         String less = "tolerance " + Figures.MINUS + " U";
-        String more = "tolerance + U";
         to.open("ul", "class", "verdicts");
-        meaning(to, Judgement.CONFORMS, BAR + " \u2264 " + less);
-        meaning(
-                to,
-                Judgement.CONFORMS_ON_GUARD_BAND,
-                less + " < " + BAR + " \u2264 tolerance: inside the tolerance, with a probability of up to 50"
-                        + Figures.THIN + "% of lying outside it");
-        meaning(to, Judgement.NOT_DECIDED, "tolerance < " + BAR + " \u2264 " + more);
-        meaning(to, Judgement.DOES_NOT_CONFORM, BAR + " > " + more);
+        meaning(to, Verdict.CONFORMS, BAR + " \u2264 " + less);
+        meaning(to, Verdict.DOES_NOT_CONFORM, BAR + " > " + less + ": conformity is not shown");
         to.close();
     }
 
-    private static void meaning(Markup to, Judgement verdict, String when) {
-        Verdicts.write(to.open("li"), verdict).text(": " + when).close();
+    private static void fourAnswers(Markup to) {
+        String less = "tolerance " + Figures.MINUS + " U";
+        String more = "tolerance + U";
+        to.open("ul", "class", "verdicts");
+        meaning(to, Verdict.CONFORMS, BAR + " \u2264 " + less);
+        meaning(
+                to,
+                Verdict.CONFORMS_IN_GUARD_BAND,
+                less + " < " + BAR + " \u2264 tolerance: inside the tolerance, with a probability of up to 50"
+                        + Figures.THIN + "% of lying outside it");
+        meaning(to, Verdict.NOT_DECIDED, "tolerance < " + BAR + " \u2264 " + more);
+        meaning(to, Verdict.DOES_NOT_CONFORM, BAR + " > " + more);
+        to.close();
+    }
+
+    private static void meaning(Markup to, Verdict verdict, String when) {
+        Verdicts.write(to.open("li"), Optional.of(verdict))
+                .sentence("span", ": " + when)
+                .close();
     }
 
     private void counts(Markup to) {
@@ -133,10 +149,11 @@ final class DecisionSection {
                 continue;
             }
             String counts = judged.stream()
-                    .collect(Collectors.groupingBy(PointResult::verdict, java.util.TreeMap::new, Collectors.counting()))
+                    .collect(Collectors.groupingBy(
+                            p -> p.verdict().orElseThrow(), java.util.TreeMap::new, Collectors.counting()))
                     .entrySet()
                     .stream()
-                    .map(e -> Verdicts.words(e.getKey()) + ": " + e.getValue())
+                    .map(e -> Verdicts.words(Optional.of(e.getKey())) + ": " + e.getValue())
                     .collect(Collectors.joining("; "));
             to.element("p", Names.capital(Names.of(quantity)) + ", " + judged.size() + " points: " + counts + ".");
         }

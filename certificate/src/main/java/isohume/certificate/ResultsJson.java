@@ -60,8 +60,8 @@ public final class ResultsJson {
         number(node, "reference", p.reference());
         number(node, "reading", p.reading());
         number(node, "error", p.error());
-        number(node, "u_c", p.combined());
-        number(node, "nu_eff", p.effectiveDegreesOfFreedom());
+        number(node, "u_c", p.budget().combined());
+        number(node, "nu_eff", p.budget().effectiveDegreesOfFreedom());
         number(node, "k", p.coverageFactor());
         number(node, "U", p.expanded());
         number(node, "tolerance", Verdicts.given(p) ? p.tolerance() : Double.NaN);
@@ -70,7 +70,7 @@ public final class ResultsJson {
         number(node, "n_eff", p.effectiveReadings());
         node.set("conditions", conditions(p.conditions()));
         ArrayNode budget = node.putArray("budget");
-        p.budget().forEach(line -> budget.add(BudgetJson.line(line)));
+        p.budget().contributions().forEach(line -> budget.add(BudgetJson.line(line)));
         return node;
     }
 

@@ -1,16 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.certificate;
 
-import isohume.result.PointResult.Judgement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** A table ruled only horizontally, whose head is repeated on each page and whose figures stand on the decimal mark. */
 final class Table {
     private static final double DIGIT = 0.497; // em, advance of a figure in the regular face
     private static final double MARK = 0.249; // em, advance of its full stop
-    private static final double GAP = 0.8; // em, to the next column
+    private static final double GAP = 0.6; // em, to the next column
 
     /**
      * A column and its head.
@@ -18,12 +18,12 @@ final class Table {
      * @param unit below the title, may be empty
      * @param width share of the table's width, %
      */
-    record Column(String title, String unit, int width, boolean figures) {
-        static Column words(String title, int width) {
+    record Column(String title, String unit, double width, boolean figures) {
+        static Column words(String title, double width) {
             return new Column(title, "", width, false);
         }
 
-        static Column figures(String title, String unit, int width) {
+        static Column figures(String title, String unit, double width) {
             return new Column(title, unit, width, true);
         }
     }
@@ -32,7 +32,7 @@ final class Table {
     sealed interface Cell {
         record Words(String text) implements Cell {}
 
-        record Verdict(Judgement judgement) implements Cell {}
+        record Verdict(Optional<isohume.uncertainty.conformity.Verdict> verdict) implements Cell {}
     }
 
     static Cell cell(String text) {
@@ -96,7 +96,7 @@ final class Table {
                 to.element("td", words.text(), "class", "figure", "style", indent(words.text(), decimals));
             case Cell.Words words -> to.element("td", words.text(), "class", "words");
             case Cell.Verdict verdict ->
-                Verdicts.write(to.open("td", "class", "words"), verdict.judgement())
+                Verdicts.write(to.open("td", "class", "words"), verdict.verdict())
                         .close();
         }
     }

@@ -44,8 +44,10 @@ public record Job(
     public enum Decision {
         /** Acceptance limit equals tolerance. */
         SIMPLE_ACCEPTANCE,
-        /** Acceptance limit equals tolerance minus expanded uncertainty. */
+        /** Acceptance limit equals tolerance minus expanded uncertainty; what lies beyond is not accepted. */
         GUARD_BAND,
+        /** The same guard band on both sides of the tolerance, and four answers instead of two. */
+        GUARD_BAND_FOUR_ANSWERS,
         /** No statement of conformity was asked for. */
         NONE
     }

@@ -157,6 +157,7 @@ final class PointEvaluation {
             case NONE -> Optional.empty();
             case SIMPLE_ACCEPTANCE -> Optional.of(decide(budget, tolerance, DecisionRule.SIMPLE_ACCEPTANCE));
             case GUARD_BAND -> Optional.of(decide(budget, tolerance, DecisionRule.GUARD_BAND_U));
+            case GUARD_BAND_FOUR_ANSWERS -> Optional.of(decide(budget, tolerance, DecisionRule.FOUR_OUTCOMES));
         };
     }
 

@@ -6,6 +6,7 @@ import isohume.quantity.Point;
 import isohume.quantity.Quantity;
 import isohume.uncertainty.Budget;
 import isohume.uncertainty.conformity.Decision;
+import isohume.uncertainty.conformity.Verdict;
 import java.time.Instant;
 import java.util.Optional;
 
@@ -35,6 +36,15 @@ public record PointResult(
     /** Reading minus reference; the correction is its negative. */
     public double error() {
         return budget.value();
+    }
+
+    /** Half-width of the tolerance; 0 when no decision was asked for. */
+    public double tolerance() {
+        return decision.map(d -> d.tolerance().upper()).orElse(0.0);
+    }
+
+    public Optional<Verdict> verdict() {
+        return decision.map(Decision::verdict);
     }
 
     public double expanded() {
