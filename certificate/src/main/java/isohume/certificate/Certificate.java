@@ -24,6 +24,7 @@ import java.util.stream.Collectors;
  * @param zone the zone in which dates and times are printed
  * @param points the item's results, by quantity, then in the order of the plan
  * @param recordings those that the points came from
+ * @param software name and version of the program
  * @param room conditions in the room, in words
  * @param deviations additions to, deviations or exclusions from the method
  */
@@ -31,7 +32,7 @@ public record Certificate(
         String number,
         Instant issuedAt,
         ZoneId zone,
-        String softwareVersion,
+        String software,
         Kind kind,
         Job job,
         Item item,
@@ -73,7 +74,7 @@ public record Certificate(
      * @throws IllegalArgumentException when the job has no such instrument, or there are no results of it
      */
     public static Certificate of(
-            Results results, String itemId, String number, Instant issuedAt, ZoneId zone, String softwareVersion) {
+            Results results, String itemId, String number, Instant issuedAt, ZoneId zone, String software) {
         Job job = results.job();
         Item item = job.items().stream()
                 .filter(i -> i.id().equals(itemId))
@@ -89,7 +90,7 @@ public record Certificate(
                 number,
                 issuedAt,
                 zone,
-                softwareVersion,
+                software,
                 Kind.AS_FOUND,
                 job,
                 item,
@@ -149,7 +150,7 @@ public record Certificate(
                 number,
                 issuedAt,
                 zone,
-                softwareVersion,
+                software,
                 kind,
                 job,
                 item,

@@ -7,11 +7,13 @@ import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.EnumSet;
+import java.util.logging.Level;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /**
@@ -23,6 +25,10 @@ public final class CertificatePdf {
     private static final int NORMAL = 400;
     private static final int SEMIBOLD = 600;
     private static final float VERSION = 1.7f;
+
+    static { // each page's timing would go to standard error otherwise; faults still do
+        XRLog.listRegisteredLoggers().forEach(log -> XRLog.setLevel(log, Level.WARNING));
+    }
 
     private CertificatePdf() {}
 

@@ -29,7 +29,7 @@ final class ClosingSection {
                 "The results relate only to the instrument named above, in the condition in which it was received. This"
                         + " certificate shall not be reproduced except in full without written approval of the"
                         + " laboratory.");
-        to.element("p", "Evaluated and printed with Isohume " + certificate.softwareVersion() + ".");
+        to.element("p", "Evaluated and printed with " + certificate.software() + ".");
         to.element("p", end(), "class", "end").close();
     }
 

@@ -36,7 +36,7 @@ final class ConditionsSection {
                 .collect(Collectors.groupingBy(p -> p.point().number(), TreeMap::new, Collectors.toList()));
         byNumber.values().forEach(p -> table.row(cells(p)));
         table.write(to);
-        to.element(
+        to.sentence(
                 "p",
                 "Means over the readings, references corrected. n: number of paired readings; n eff.: how many"
                         + " independent readings they are worth, for " + effectiveOrder() + ".",

@@ -2,7 +2,6 @@
 package isohume.certificate;
 
 import isohume.quantity.Quantity;
-import isohume.result.Job;
 import isohume.result.PointResult;
 import isohume.result.Specification;
 import isohume.uncertainty.conformity.Verdict;
@@ -17,6 +16,12 @@ import java.util.stream.Collectors;
  */
 final class DecisionSection {
     private static final String BAR = "|error|";
+    private static final String SIMPLE = "Decision rule: simple acceptance; the acceptance limit equals the tolerance"
+            + " (w = 0). The probability that an accepted value lies outside the tolerance is up to 50" + Figures.THIN
+            + "%. Values are compared unrounded.";
+    private static final String GUARDED = "Decision rule: the acceptance limit equals the tolerance minus the expanded"
+            + " uncertainty (guard band w = U). The probability that a value stated to conform lies outside the"
+            + " tolerance does not exceed 2.5" + Figures.THIN + "%. Values are compared unrounded.";
 
     private final Certificate certificate;
 
@@ -30,27 +35,20 @@ final class DecisionSection {
             case NONE -> to.element("p", "No statement of conformity was asked for.");
             case SIMPLE_ACCEPTANCE -> {
                 specifications(to);
-                to.element(
-                        "p",
-                        "Decision rule: simple acceptance; the acceptance limit equals the tolerance (w = 0). The"
-                                + " probability that a value accepted at the limit lies outside the tolerance is up"
-                                + " to 50" + Figures.THIN + "%. Values are compared unrounded.");
+                to.sentence("p", SIMPLE);
                 simple(to);
                 counts(to);
             }
-            case GUARD_BAND, GUARD_BAND_FOUR_ANSWERS -> {
+            case GUARD_BAND -> {
                 specifications(to);
-                to.element(
-                        "p",
-                        "Decision rule: the acceptance limit equals the tolerance minus the expanded uncertainty"
-                                + " (guard band w = U). The probability that a value stated to conform lies outside"
-                                + " the tolerance does not exceed 2.5" + Figures.THIN
-                                + "%. Values are compared unrounded.");
-                if (certificate.job().decision() == Job.Decision.GUARD_BAND) {
-                    guarded(to);
-                } else {
-                    fourAnswers(to);
-                }
+                to.sentence("p", GUARDED);
+                guarded(to);
+                counts(to);
+            }
+            case GUARD_BAND_FOUR_ANSWERS -> {
+                specifications(to);
+                to.sentence("p", GUARDED);
+                fourAnswers(to);
                 counts(to);
             }
         }
@@ -106,8 +104,10 @@ final class DecisionSection {
     }
 
     private static void simple(Markup to) {
+        String less = "tolerance " + Figures.MINUS + " U";
         to.open("ul", "class", "verdicts");
-        meaning(to, Verdict.CONFORMS, BAR + " \u2264 tolerance");
+        meaning(to, Verdict.CONFORMS, BAR + " \u2264 " + less);
+        meaning(to, Verdict.CONFORMS_IN_GUARD_BAND, less + " < " + BAR + " \u2264 tolerance: accepted too");
         meaning(to, Verdict.DOES_NOT_CONFORM, BAR + " > tolerance");
         to.close();
     }
@@ -136,7 +136,9 @@ final class DecisionSection {
     }
 
     private static void meaning(Markup to, Verdict verdict, String when) {
-        Verdicts.write(to.open("li"), Optional.of(verdict)).text(": " + when).close();
+        Verdicts.write(to.open("li"), Optional.of(verdict))
+                .sentence("span", ": " + when)
+                .close();
     }
 
     private void counts(Markup to) {

@@ -23,11 +23,11 @@ import java.util.stream.IntStream;
  */
 public final class ErrorPlot {
     static final double WIDTH = 640;
-    static final double HEIGHT = 270;
+    static final double HEIGHT = 250;
     private static final double LEFT = 52;
     private static final double RIGHT = 572;
     private static final double TOP = 24;
-    private static final double BOTTOM = 226;
+    private static final double BOTTOM = 206;
     private static final double APART = 7; // between two bars that would hide each other
     private static final double LINE = 12; // height of a line of text
     private static final List<String> DASHES = List.of("", "6 3", "2 2.5", "9 2.5 2 2.5");
@@ -59,7 +59,7 @@ public final class ErrorPlot {
     }
 
     /**
-     * One {@code svg} element, 640 × 270 units, for a page.
+     * One {@code svg} element, 640 × 250 units, for a page.
      *
      * @param points of one quantity of one instrument, at least one
      * @throws IllegalArgumentException when there is no point, or points are of more than one quantity
@@ -93,9 +93,9 @@ public final class ErrorPlot {
                 "viewBox",
                 n(0) + " " + n(0) + " " + n(WIDTH) + " " + n(HEIGHT),
                 "width",
-                n(WIDTH),
+                Integer.toString((int) WIDTH),
                 "height",
-                n(HEIGHT),
+                Integer.toString((int) HEIGHT),
                 "role",
                 "img",
                 describedBy,
@@ -125,6 +125,13 @@ public final class ErrorPlot {
 
     private boolean judged() {
         return points.stream().allMatch(Verdicts::given);
+    }
+
+    private boolean guarded() {
+        return switch (decision) {
+            case GUARD_BAND, GUARD_BAND_FOUR_ANSWERS -> true;
+            case SIMPLE_ACCEPTANCE, NONE -> false;
+        };
     }
 
     private void bands() {
@@ -329,9 +336,5 @@ public final class ErrorPlot {
 
     private static String n(double value) {
         return String.format(Locale.ROOT, "%.1f", value);
-    }
-
-    private boolean guarded() {
-        return decision == Decision.GUARD_BAND || decision == Decision.GUARD_BAND_FOUR_ANSWERS;
     }
 }

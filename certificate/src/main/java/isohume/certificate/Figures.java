@@ -18,7 +18,11 @@ final class Figures {
         if (!Double.isFinite(value)) {
             return NOTHING;
         }
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+        return of(BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN));
+    }
+
+    /** All digits that the number has. */
+    static String of(BigDecimal rounded) {
         String digits = rounded.abs().toPlainString();
         return rounded.signum() < 0 ? MINUS + digits : digits;
     }
@@ -29,7 +33,7 @@ final class Figures {
             return NOTHING;
         }
         BigDecimal rounded =
-                BigDecimal.valueOf(value).setScale(most, RoundingMode.HALF_UP).stripTrailingZeros();
+                BigDecimal.valueOf(value).setScale(most, RoundingMode.HALF_EVEN).stripTrailingZeros();
         return of(value, Math.max(0, rounded.scale()));
     }
 

@@ -22,7 +22,7 @@ final class HysteresisSection {
             return;
         }
         to.element("h2", "Hysteresis");
-        to.element(
+        to.sentence(
                 "p",
                 "Error descending minus error ascending at the same condition. It is not part of U, because each"
                         + " direction has its own result.");
@@ -43,11 +43,11 @@ final class HysteresisSection {
         table.write(to);
     }
 
+    /** The place of the smallest U among the quantity's results. */
     private Rounding place(Quantity quantity) {
-        return certificate.of(quantity).stream()
+        return new Rounding(certificate.of(quantity).stream()
                 .mapToDouble(PointResult::expanded)
-                .mapToObj(Rounding::to)
-                .max((a, b) -> Integer.compare(a.decimals(), b.decimals()))
-                .orElse(new Rounding(2));
+                .min()
+                .orElse(0.01));
     }
 }

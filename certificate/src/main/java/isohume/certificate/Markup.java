@@ -6,9 +6,13 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Well-formed XML, written from start to end. Whatever is passed as text or as an attribute is escaped. */
 final class Markup {
+    private static final Pattern SYMBOL = Pattern.compile("(?<![\\w\u2019])[Uknw](?![\\w\u2019])");
+
     private final StringBuilder out = new StringBuilder();
     private final Deque<String> open = new ArrayDeque<>();
     private final UnaryOperator<String> lettering;
@@ -57,6 +61,19 @@ final class Markup {
     Markup text(String text) {
         escape(lettering.apply(text));
         return this;
+    }
+
+    /** A sentence of this program in which U, k, n and w are symbols. Not for text from outside. */
+    @CanIgnoreReturnValue
+    Markup sentence(String name, String sentence, String... attributes) {
+        open(name, attributes);
+        Matcher symbols = SYMBOL.matcher(sentence);
+        int done = 0;
+        while (symbols.find()) {
+            text(sentence.substring(done, symbols.start())).element("i", symbols.group());
+            done = symbols.end();
+        }
+        return text(sentence.substring(done)).close();
     }
 
     /** Markup that this program made. */

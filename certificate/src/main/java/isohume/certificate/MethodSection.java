@@ -23,7 +23,7 @@ final class MethodSection {
                         + " point, air temperature and pressures with the formulation "
                         + certificate.job().formulation().title() + ". Temperatures are on ITS-90.");
         to.element("h2", "Uncertainty");
-        to.element(
+        to.sentence(
                 "p",
                 "U is the expanded uncertainty of the error: the standard uncertainty multiplied by the coverage factor"
                         + " k that is given with it, so that the interval covers about 95" + Figures.THIN

@@ -33,36 +33,36 @@ final class ResultSection {
         to.open("div", "class", "plot")
                 .made(ErrorPlot.forPrint(points, certificate.job().decision()))
                 .close();
-        to.element("p", caption(), "class", "caption");
+        to.sentence("p", caption(), "class", "caption");
     }
 
     private List<Column> columns() {
         String unit = quantity.unit();
         String difference = quantity.differenceUnit();
         List<Column> columns = new ArrayList<>(List.of(
-                Column.figures("No.", "", 5),
-                Column.words("Direction", judged ? 11 : 30),
+                Column.figures("No.", "", 4.5),
+                Column.words("Direction", judged ? 11.5 : 16),
                 beside(),
-                Column.figures("Reference", unit, 10),
-                Column.figures("Reading", unit, 9),
-                Column.figures("Error", difference, 8),
-                Column.figures("U", difference, 7),
-                Column.figures("k", "", 6)));
+                Column.figures("Reference", unit, 9.6),
+                Column.figures("Reading", unit, 8.4),
+                Column.figures("Error", difference, 7.6),
+                Column.figures("U", difference, 6.5),
+                Column.figures("k", "", 5.4)));
         if (judged) {
-            columns.add(Column.figures("Tolerance", "\u00B1" + Figures.THIN + difference, 9));
-            columns.add(Column.words("Conformity", 27));
+            columns.add(Column.figures("Tolerance", "\u00B1" + Figures.THIN + difference, 9.5));
+            columns.add(Column.words("Conformity", 28.5));
         }
         return columns;
     }
 
     private Column beside() {
         return quantity == Quantity.TEMPERATURE
-                ? Column.figures("Humidity", Quantity.RELATIVE_HUMIDITY.unit(), 8)
-                : Column.figures("Air", Quantity.TEMPERATURE.unit(), 8);
+                ? Column.figures("Humidity", Quantity.RELATIVE_HUMIDITY.unit(), 8.5)
+                : Column.figures("Air", Quantity.TEMPERATURE.unit(), 8.5);
     }
 
     private List<Cell> cells(PointResult p) {
-        Rounding place = Rounding.to(p.expanded());
+        Rounding place = new Rounding(p.expanded());
         List<Cell> cells = new ArrayList<>(List.of(
                 cell(Integer.toString(p.point().number())),
                 cell(direction(p.point().direction())),
@@ -70,7 +70,7 @@ final class ResultSection {
                 cell(place.print(p.reference())),
                 cell(place.print(p.reading())),
                 cell(place.printSigned(p.error())),
-                cell(place.print(p.expanded())),
+                cell(place.print()),
                 cell(Figures.of(p.coverageFactor(), 2))));
         if (judged) {
             cells.add(cell(Verdicts.given(p) ? tolerance(p, place) : Figures.NOTHING));

@@ -11,6 +11,8 @@ import java.util.stream.IntStream;
  * that are told apart by their value stays.
  */
 final class SideBySide {
+    private static final double SHARE = 0.8; // of the way to the next heap that a heap may fill
+
     private SideBySide() {}
 
     /**
@@ -18,16 +20,22 @@ final class SideBySide {
      *
      * @param wanted places in any order
      * @param rank order inside a heap, lower to the left
-     * @param apart least distance; what is closer belongs to one heap
+     * @param apart distance inside a heap, less where the next heap is near; what is closer than this belongs to one
+     *     heap
      * @return places in the order of {@code wanted}
      */
     static double[] spread(double[] wanted, Comparator<Integer> rank, double apart) {
         double[] places = wanted.clone();
-        for (List<Integer> heap : heaps(wanted, apart)) {
-            double middle = heap.stream().mapToDouble(i -> wanted[i]).average().orElseThrow();
-            List<Integer> ordered = heap.stream().sorted(rank).toList();
+        List<List<Integer>> heaps = heaps(wanted, apart);
+        double[] middles = heaps.stream()
+                .mapToDouble(
+                        h -> h.stream().mapToDouble(i -> wanted[i]).average().orElseThrow())
+                .toArray();
+        for (int h = 0; h < middles.length; h++) {
+            List<Integer> ordered = heaps.get(h).stream().sorted(rank).toList();
+            double step = Math.min(apart, SHARE * room(middles, h) / ordered.size());
             for (int i = 0; i < ordered.size() && ordered.size() > 1; i++) {
-                places[ordered.get(i)] = middle + (i - (ordered.size() - 1) / 2.0) * apart;
+                places[ordered.get(i)] = middles[h] + (i - (ordered.size() - 1) / 2.0) * step;
             }
         }
         return places;
@@ -49,6 +57,13 @@ final class SideBySide {
             limit = places[order.get(i)] - apart;
         }
         return places;
+    }
+
+    /** From a heap to the nearest other one. */
+    private static double room(double[] rising, int heap) {
+        double before = heap == 0 ? Double.POSITIVE_INFINITY : rising[heap] - rising[heap - 1];
+        double after = heap == rising.length - 1 ? Double.POSITIVE_INFINITY : rising[heap + 1] - rising[heap];
+        return Math.min(before, after);
     }
 
     private static List<List<Integer>> heaps(double[] wanted, double apart) {

@@ -10,7 +10,7 @@ import java.util.Optional;
 final class Table {
     private static final double DIGIT = 0.497; // em, advance of a figure in the regular face
     private static final double MARK = 0.249; // em, advance of its full stop
-    private static final double GAP = 0.8; // em, to the next column
+    private static final double GAP = 0.6; // em, to the next column
 
     /**
      * A column and its head.
@@ -18,12 +18,12 @@ final class Table {
      * @param unit below the title, may be empty
      * @param width share of the table's width, %
      */
-    record Column(String title, String unit, int width, boolean figures) {
-        static Column words(String title, int width) {
+    record Column(String title, String unit, double width, boolean figures) {
+        static Column words(String title, double width) {
             return new Column(title, "", width, false);
         }
 
-        static Column figures(String title, String unit, int width) {
+        static Column figures(String title, String unit, double width) {
             return new Column(title, unit, width, true);
         }
     }

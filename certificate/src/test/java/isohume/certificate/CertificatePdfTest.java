@@ -74,7 +74,7 @@ class CertificatePdfTest {
                 "<script>alert(1)</script> & ]]> \"quoted\" &lt; {{x}} \u0394\u03C4 \u0416\u0438 \u4E2D\u6587 \u202Eabc\u0001"
                         + " \uD83D\uDE00 e\u0301 \uD800";
         Item item = SampleJob.item("A-1042", hostile + " " + "W".repeat(400), "1");
-        Job job = SampleJob.job(Job.Decision.GUARD_BAND, List.of(item));
+        Job job = SampleJob.job(Job.Decision.GUARD_BAND_FOUR_ANSWERS, List.of(item));
         Certificate certificate = Certificate.of(
                         SampleJob.results(job, SampleJob.points(1)),
                         "A-1042",

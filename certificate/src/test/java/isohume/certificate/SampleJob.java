@@ -13,15 +13,20 @@ import isohume.result.Item;
 import isohume.result.Job;
 import isohume.result.PointResult;
 import isohume.result.PointResult.Conditions;
-import isohume.result.PointResult.Judgement;
-import isohume.result.PointResult.Line;
-import isohume.result.PointResult.Origin;
 import isohume.result.Recording;
 import isohume.result.Reference;
 import isohume.result.Reference.CertifiedPoint;
 import isohume.result.Reference.Traceability;
 import isohume.result.Results;
 import isohume.result.Specification;
+import isohume.uncertainty.Budget;
+import isohume.uncertainty.Distribution;
+import isohume.uncertainty.Input;
+import isohume.uncertainty.Origin;
+import isohume.uncertainty.conformity.Conformity;
+import isohume.uncertainty.conformity.Decision;
+import isohume.uncertainty.conformity.DecisionRule;
+import isohume.uncertainty.conformity.Tolerance;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -29,6 +34,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** An invented job: three instruments at fifteen points. No figure in it was measured by anybody. */
 final class SampleJob {
@@ -36,10 +42,18 @@ final class SampleJob {
     static final Instant ISSUED = Instant.parse("2026-03-05T13:20:00Z");
     private static final Instant BEGAN = Instant.parse("2026-03-03T06:40:00Z");
 
+    private static final LocalDate LATER = LocalDate.of(2026, 9, 30);
+
     private SampleJob() {}
 
     static Certificate draft() {
-        return Certificate.of(results(points(1)), "A-1042", "2026-0147", ISSUED, ZONE, "0.1.0");
+        return Certificate.of(results(points(1)), "A-1042", "2026-0147", ISSUED, ZONE, "Isohume 0.1.0");
+    }
+
+    /** With a mirror whose certificate had run out before the readings. */
+    static Certificate late() {
+        Job job = job(Job.Decision.GUARD_BAND_FOUR_ANSWERS, items(), LocalDate.of(2026, 1, 31));
+        return Certificate.of(results(job, points(1)), "A-1042", "2026-0149", ISSUED, ZONE, "Isohume 0.1.0");
     }
 
     static Certificate authorised() {
@@ -47,7 +61,7 @@ final class SampleJob {
     }
 
     static Results results(List<Point> points) {
-        return results(job(Job.Decision.GUARD_BAND, items()), points);
+        return results(job(Job.Decision.GUARD_BAND_FOUR_ANSWERS, items()), points);
     }
 
     static Results results(Job job, List<Point> points) {
@@ -60,7 +74,7 @@ final class SampleJob {
                 item.channels().forEach(c -> results.add(result(job, item, c, recording)));
             }
         }
-        return new Results(job, recordings, results, hysteresis(job));
+        return new Results(job, recordings, results, hysteresis(job), List.of());
     }
 
     /** Five up and four down at 23 °C, three at 10 °C, three at 40 °C; as often as asked. */
@@ -83,6 +97,10 @@ final class SampleJob {
     }
 
     static Job job(Job.Decision decision, List<Item> items) {
+        return job(decision, items, LocalDate.of(2026, 9, 30));
+    }
+
+    private static Job job(Job.Decision decision, List<Item> items, LocalDate mirrorDue) {
         return new Job(
                 "K-2026-031",
                 new Job.Party(
@@ -96,7 +114,7 @@ final class SampleJob {
                 Formulation.SONNTAG_1990,
                 decision,
                 "bench 2, portable two-flow chamber",
-                references(),
+                references(mirrorDue),
                 new Characterisation(
                         "CS-2026-02",
                         LocalDate.of(2026, 1, 14),
@@ -132,15 +150,15 @@ final class SampleJob {
                         new Specification(Quantity.TEMPERATURE, 0.01, 0.2, 0, "customer")));
     }
 
-    private static List<Reference> references() {
+    private static List<Reference> references(LocalDate mirrorDue) {
         return List.of(
-                reference("R-01", "Chilled-mirror hygrometer", Quantity.DEW_POINT, "DP-25-1180", 0.08, 0.12),
-                reference("R-02", "Platinum thermometer", Quantity.TEMPERATURE, "T-25-0442", 0.02, 0.02),
-                reference("R-03", "Barometer", Quantity.PRESSURE, "P-25-0093", 15, 15));
+                reference("R-01", "Chilled-mirror hygrometer", Quantity.DEW_POINT, "DP-25-1180", mirrorDue, 0.08, 0.12),
+                reference("R-02", "Platinum thermometer", Quantity.TEMPERATURE, "T-25-0442", LATER, 0.02, 0.02),
+                reference("R-03", "Barometer", Quantity.PRESSURE, "P-25-0093", LATER, 15, 15));
     }
 
     private static Reference reference(
-            String id, String title, Quantity quantity, String number, double least, double most) {
+            String id, String title, Quantity quantity, String number, LocalDate due, double least, double most) {
         return new Reference(
                 id,
                 title,
@@ -150,7 +168,7 @@ final class SampleJob {
                         number,
                         "National Institute of Inventland",
                         LocalDate.of(2025, 9, 30),
-                        LocalDate.of(2026, 9, 30),
+                        due,
                         2,
                         List.of(new CertifiedPoint(-20, 0, most), new CertifiedPoint(20, 0.01, least))),
                 least / 4,
@@ -178,30 +196,22 @@ final class SampleJob {
     }
 
     private static PointResult result(Job job, Item item, Specification channel, Recording recording) {
-        Point point = recording.point();
-        SetPoint set = SetPoint.of(point);
-        int n = point.number();
+        SetPoint set = SetPoint.of(recording.point());
+        int n = recording.point().number();
         boolean humid = channel.quantity() == Quantity.RELATIVE_HUMIDITY;
         double reference = (humid ? set.percent() : set.celsius()) + 0.0637 * (n % 3 - 1);
         double error = humid
-                ? -0.9 + 0.031 * set.percent() + (point.direction() == Direction.DESCENDING ? 0.42 : 0)
-                : 0.0123 * (set.celsius() - 14) - 0.02 * (n % 2);
-        double expanded = humid ? 0.32 + 0.007 * set.percent() : 0.0931;
-        double tolerance = channel.toleranceAt(reference + error);
+                ? -0.9 + 0.031 * set.percent() + (recording.point().direction() == Direction.DESCENDING ? 0.42 : 0)
+                : 0.0115 * (set.celsius() - 14) - 0.02 * (n % 2);
+        Budget budget = budget(channel, reference, reference + error, humid ? 0.32 + 0.007 * set.percent() : 0.0931);
         return new PointResult(
                 item.id(),
                 channel.quantity(),
-                point,
+                recording.point(),
                 reference,
                 reference + error,
-                error,
-                budget(expanded / 2),
-                expanded / 2,
-                n % 4 == 0 ? Double.POSITIVE_INFINITY : 61.3,
-                2,
-                expanded,
-                tolerance,
-                judge(job.decision(), Math.abs(error), expanded, tolerance),
+                budget,
+                decide(job.decision(), budget, channel.toleranceAt(reference + error)),
                 10,
                 7.4,
                 conditions(recording, set));
@@ -219,36 +229,41 @@ final class SampleJob {
                 recording.rows().getLast().at());
     }
 
-    private static List<Line> budget(double u) {
-        return List.of(new Line(
-                "t_d,c",
-                "calibration of the mirror",
-                11.5,
-                "\u00B0C",
-                "normal",
-                0.05,
-                Double.POSITIVE_INFINITY,
-                u / 0.05,
-                u,
-                100,
-                Origin.CERTIFICATE,
-                "DP-25-1180"));
+    /** Two lines; the second has degrees of freedom. */
+    private static Budget budget(Specification channel, double reference, double reading, double expanded) {
+        String unit = channel.quantity().differenceUnit();
+        return Budget.of(
+                "error",
+                unit,
+                List.of(
+                        Input.of(
+                                "r_cal",
+                                "reference: calibration",
+                                reference,
+                                unit,
+                                new Distribution.Expanded(expanded * 0.99, 2),
+                                Origin.CERTIFICATE,
+                                "DP-25-1180"),
+                        Input.of(
+                                "u_rep",
+                                "repeatability of the instrument",
+                                reading,
+                                unit,
+                                new Distribution.MeanOfReadings(expanded * 0.15, 7.4),
+                                Origin.MEASURED,
+                                "this record")),
+                values -> values[1] - values[0]);
     }
 
-    private static Judgement judge(Job.Decision decision, double error, double u, double tolerance) {
-        return switch (decision) {
-            case NONE -> Judgement.NONE;
-            case SIMPLE_ACCEPTANCE -> error <= tolerance ? Judgement.CONFORMS : Judgement.DOES_NOT_CONFORM;
-            case GUARD_BAND -> {
-                if (error <= tolerance - u) {
-                    yield Judgement.CONFORMS;
-                }
-                if (error <= tolerance) {
-                    yield Judgement.CONFORMS_ON_GUARD_BAND;
-                }
-                yield error <= tolerance + u ? Judgement.NOT_DECIDED : Judgement.DOES_NOT_CONFORM;
-            }
+    private static Optional<Decision> decide(Job.Decision decision, Budget budget, double tolerance) {
+        Optional<DecisionRule> rule = switch (decision) {
+            case NONE -> Optional.empty();
+            case SIMPLE_ACCEPTANCE -> Optional.of(DecisionRule.SIMPLE_ACCEPTANCE);
+            case GUARD_BAND -> Optional.of(DecisionRule.GUARD_BAND_U);
+            case GUARD_BAND_FOUR_ANSWERS -> Optional.of(DecisionRule.FOUR_OUTCOMES);
         };
+        return rule.map(r -> Conformity.decide(
+                budget.value(), budget.expanded(), budget.coverageFactor(), Tolerance.symmetric(tolerance), r));
     }
 
     private static List<Results.Hysteresis> hysteresis(Job job) {
