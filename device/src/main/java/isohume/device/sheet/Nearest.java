@@ -22,7 +22,9 @@ final class Nearest {
         if (known.length() < 3 || word.length() < 3) {
             return false;
         }
-        return known.startsWith(word) || word.startsWith(known) || distance(word, known) <= Math.max(1, known.length() / 3);
+        return known.startsWith(word)
+                || word.startsWith(known)
+                || distance(word, known) <= Math.max(1, known.length() / 3);
     }
 
     private static String plain(String word) {

@@ -7,6 +7,8 @@ import isohume.journal.SqliteJournal;
 import isohume.journal.StreamName;
 import isohume.result.Results;
 import isohume.run.Ending;
+import isohume.run.Order;
+import isohume.run.Phase;
 import isohume.run.Run;
 import isohume.run.RunFact;
 import isohume.run.RunNotation;
@@ -52,7 +54,7 @@ public final class HeadlessDemo {
         try (DemoBench bench = new DemoBench(seed, START);
                 SqliteJournal journal = SqliteJournal.open(file, bench.simulated()::now)) {
             Truth truth = new Truth(bench.simulated(), bench.worksheet().job().items());
-            carryOut(bench, new Overheard(journal, entry -> heard(entry, bench, truth)));
+            new Unattended(bench, journal, truth).carryOut();
             Results results = new RecordedRun(journal, STREAM).results();
             progress.accept("writing results and certificates");
             Papers.put(folder.resolve("truth.json"), (truth + "\n").getBytes(StandardCharsets.UTF_8));
@@ -60,37 +62,53 @@ public final class HeadlessDemo {
         }
     }
 
-    private static void carryOut(DemoBench bench, Journal journal) throws IOException {
-        Ending ending = Run.begin(
-                        journal,
-                        STREAM,
-                        bench.started(),
-                        bench.open().bench(),
-                        SimulatedTime.asFastAsItCan(bench.simulated()))
-                .carryOut();
-        if (ending != Ending.COMPLETED) {
-            throw new IOException("the demonstration ended as " + ending);
-        }
-    }
+    /** The run with nobody beside it. */
+    private final class Unattended {
+        private final DemoBench bench;
+        private final Truth truth;
+        private final Run run;
+        private String held = "";
 
-    private void heard(Entry entry, DemoBench bench, Truth truth) {
-        switch (RunNotation.decode(entry.fact())) {
-            case RunFact.Recorded recorded ->
-                truth.note(bench.worksheet().plan().point(recorded.point()));
-            case RunFact.Entered entered -> progress.accept(line(entry.at(), entered, bench));
-            default -> {}
+        Unattended(DemoBench bench, Journal journal, Truth truth) {
+            this.bench = bench;
+            this.truth = truth;
+            run = Run.begin(
+                    new Overheard(journal, this::hear),
+                    STREAM,
+                    bench.started(),
+                    bench.open().bench(),
+                    SimulatedTime.asFastAsItCan(bench.simulated()));
         }
-    }
 
-    private static String line(Instant at, RunFact.Entered entered, DemoBench bench) {
-        Duration passed = Duration.between(START, at);
-        return String.format(
-                Locale.ROOT,
-                "point %d of %d, %s, after %d h %02d min",
-                entered.point(),
-                bench.worksheet().plan().points().size(),
-                entered.phase().word(),
-                passed.toHours(),
-                passed.toMinutesPart());
+        void carryOut() throws IOException {
+            if (run.carryOut() != Ending.COMPLETED) {
+                throw new IOException("the demonstration was held and nobody is there to ask: " + held);
+            }
+        }
+
+        private void hear(Entry entry) {
+            switch (RunNotation.decode(entry.fact())) {
+                case RunFact.Recorded recorded ->
+                    truth.note(bench.worksheet().plan().point(recorded.point()));
+                case RunFact.Entered entered -> follow(entry.at(), entered);
+                default -> {}
+            }
+        }
+
+        private void follow(Instant at, RunFact.Entered entered) {
+            Duration passed = Duration.between(START, at);
+            progress.accept(String.format(
+                    Locale.ROOT,
+                    "point %d of %d, %s, after %d h %02d min",
+                    entered.point(),
+                    bench.worksheet().plan().points().size(),
+                    entered.phase().word(),
+                    passed.toHours(),
+                    passed.toMinutesPart()));
+            if (entered.phase() == Phase.HELD) {
+                held = entered.why();
+                run.order(Order.STOP, "demonstration", held);
+            }
+        }
     }
 }
