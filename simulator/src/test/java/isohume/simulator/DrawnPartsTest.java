@@ -80,4 +80,16 @@ class DrawnPartsTest {
         double variance = (0.10 * 0.10 + 0.03 * 0.03) / 3;
         assertEquals(0, sum / SEEDS / variance, 4 / StrictMath.sqrt(SEEDS));
     }
+
+    @Test
+    void far_from_the_room_the_pattern_of_temperatures_becomes_another() {
+        BenchParameters parameters = BenchParameters.portable();
+        int turned = 0;
+        for (int seed = 0; seed < SEEDS; seed++) {
+            Place place = new Place(parameters, Chance.of(seed, "A-1042"));
+            turned += place.difference(-18) * place.difference(17) < 0 ? 1 : 0;
+        }
+        int different = turned;
+        assertTrue(different > 0.1 * SEEDS, () -> different + " of " + SEEDS + " places change sign");
+    }
 }

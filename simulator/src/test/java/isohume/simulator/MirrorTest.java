@@ -80,4 +80,12 @@ class MirrorTest {
         }
         return seconds;
     }
+
+    @Test
+    void what_is_true_does_not_wait_for_the_mirror() {
+        Mirror mirror = startingAt(10);
+        mirror.step(air(20, Phase.WATER));
+        assertEquals(20, mirror.dewPoint().trueValue().getAsDouble(), 1e-6);
+        assertTrue(mirror.dewPoint().shown().getAsDouble() < 12, "one second of twenty");
+    }
 }
