@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
 
 /** A program that appends from two threads until it is stopped, and prints each entry once it is acknowledged. */
 final class Appending {
-    /** Printed before the first append; the program waits for a line then and closes the journal when none comes. */
+    /** Printed before the first append; the program waits for a line then. */
     static final String READY = "ready";
 
     static final String LOST = "lost ";
@@ -26,7 +26,6 @@ final class Appending {
         SqliteJournal journal = SqliteJournal.open(Path.of(args[0]), InstantSource.system());
         System.out.println(READY);
         if (System.in.read() < 0) {
-            journal.close();
             return;
         }
         try (ExecutorService threads = Executors.newFixedThreadPool(2)) {

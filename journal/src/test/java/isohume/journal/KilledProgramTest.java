@@ -90,27 +90,6 @@ final class KilledProgramTest {
         }
     }
 
-    @Test
-    void looking_at_a_journal_that_is_open_here_does_not_give_up_its_locks() throws IOException, InterruptedException {
-        Path file = folder.resolve("looked-at.journal");
-        StreamName stream = new StreamName("run", "R");
-        try (SqliteJournal journal = SqliteJournal.open(file, () -> Instant.EPOCH)) {
-            assertInstanceOf(Verification.Whole.class, Verification.of(file)); // at rest
-            journal.append(stream, new Fact(1, "{}"));
-            assertInstanceOf(Verification.Whole.class, Verification.of(file));
-            assertInstanceOf(Verification.Whole.class, journal.backupTo(folder.resolve("copy.journal")));
-            SqliteJournal.open(file, () -> Instant.EPOCH).close();
-            Process other = Appending.start(file); // would take the log away on leaving if it thought itself the last
-            other.outputWriter().close();
-            assertEquals(0, other.waitFor());
-            journal.append(stream, new Fact(1, "{}"));
-        }
-        assertEquals(
-                2,
-                assertInstanceOf(Verification.Whole.class, Verification.of(file))
-                        .facts());
-    }
-
     @TestFactory
     Stream<DynamicTest> wherever_a_file_may_grow_no_further_what_was_acknowledged_is_there() {
         return IntStream.of(64, 120, 333, 1_000, 4_000)

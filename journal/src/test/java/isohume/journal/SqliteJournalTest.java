@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -25,6 +26,8 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
 final class SqliteJournalTest extends JournalContract {
+    private static final Path LOCKS = Path.of("/proc/locks"); // proc_locks(5)
+
     @TempDir
     Path folder = Path.of("");
 
@@ -177,6 +180,45 @@ final class SqliteJournalTest extends JournalContract {
             open(named("another.journal")).close();
             Files.move(named("another.journal"), file, StandardCopyOption.REPLACE_EXISTING);
             assertThrows(JournalLost.class, () -> journal.append(RUN, fact(2)));
+        }
+    }
+
+    /** Without them an older SQLite in another program takes the journal for abandoned, and its log away. */
+    @TestFactory
+    Stream<DynamicTest> looking_at_a_journal_that_is_open_here_does_not_give_up_its_locks() {
+        return Stream.of(
+                looking("verifying", (file, journal) -> assertWhole(1, file)),
+                looking(
+                        "backing up",
+                        (file, journal) ->
+                                assertInstanceOf(Verification.Whole.class, journal.backupTo(named("copy.journal")))),
+                looking(
+                        "opening it a second time",
+                        (file, journal) -> open(file).close()));
+    }
+
+    private interface Look {
+        void at(Path file, SqliteJournal journal) throws IOException;
+    }
+
+    private DynamicTest looking(String how, Look look) {
+        return DynamicTest.dynamicTest(how, () -> {
+            assumeTrue(Files.exists(LOCKS), "this machine does not list its locks");
+            Path file = named(how + ".journal");
+            try (SqliteJournal journal = open(file)) {
+                journal.append(RUN, fact(1));
+                long before = locks(file);
+                look.at(file, journal);
+                assertTrue(before > 0);
+                assertEquals(before, locks(file));
+            }
+        });
+    }
+
+    private static long locks(Path file) throws IOException {
+        String inode = ":" + Files.getAttribute(file, "unix:ino") + " ";
+        try (Stream<String> lines = Files.lines(LOCKS)) {
+            return lines.filter(line -> line.contains(inode)).count();
         }
     }
 
