@@ -6,10 +6,12 @@ package isohume.moistair;
  *
  * <p>Sources: Greenspan 1976, J. Res. NBS 80A, 41, with X in degrees Celsius; Hardy 1998, 3rd Int. Symp. on Humidity
  * and Moisture, 214, who prints the same sets expanded in kelvin. Greenspan's temperatures are IPTS-68; the factor
- * changes by less than 1e-6 with the scale. Pressures up to 2 MPa. Each set ends at 0 °C; the ice set is also used for
+ * changes by less than 1e-6 with the scale. Pressures from 10 kPa to 2 MPa, from
+ * memory. Each set ends at 0 °C; the ice set is also used for
  * the hundredth of a kelvin up to the triple point.
  */
 final class GreenspanEnhancement implements Enhancement {
+    private static final double LOWEST_PASCALS = 1e4;
     private static final double HIGHEST_PASCALS = 2e6;
     private static final Citation GREENSPAN = new Citation("Greenspan 1976, J. Res. NBS 80A, 41", "");
     private static final Citation HARDY =
@@ -140,8 +142,8 @@ final class GreenspanEnhancement implements Enhancement {
     }
 
     private double require(double kelvin, double p) {
-        if (!(p <= HIGHEST_PASCALS)) {
-            throw new OutsideRange("enhancement factor at a total pressure", p, 0, HIGHEST_PASCALS, "Pa");
+        if (!(p >= LOWEST_PASCALS && p <= HIGHEST_PASCALS)) {
+            throw new OutsideRange("enhancement factor at a total pressure", p, LOWEST_PASCALS, HIGHEST_PASCALS, "Pa");
         }
         return vouchedFor.require(kelvin) - origin;
     }

@@ -40,6 +40,7 @@ class OutsideRangeTest {
         refused(() -> sonntag.vapourPressure(Air.frost(0.02), P));
         refused(() -> sonntag.relativeHumidity(Air.dew(10), P, Air.celsius(-51), P));
         refused(() -> sonntag.enhancement(Air.celsius(20), Air.pascals(2.1e6), Phase.WATER));
+        refused(() -> sonntag.enhancement(Air.celsius(-20), Air.pascals(9_000), Phase.ICE));
     }
 
     @Test
