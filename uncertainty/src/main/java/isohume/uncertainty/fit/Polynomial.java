@@ -38,9 +38,8 @@ public final class Polynomial {
         this.halfRange = (highest - lowest) / 2;
         QRDecomposition qr = new QRDecomposition(design(order));
         double offset = Points.mean(y);
-        double[] found = qr.getSolver()
-                .solve(new ArrayRealVector(shifted(y, offset)))
-                .toArray();
+        double[] found =
+                qr.getSolver().solve(new ArrayRealVector(shifted(y, offset))).toArray();
         double[] correction = qr.getSolver()
                 .solve(new ArrayRealVector(residuals(found, offset)))
                 .toArray();

@@ -79,8 +79,8 @@ public record StraightLine(
             throw new IllegalArgumentException("a straight line takes points at different x, all were " + x[0]);
         }
         double slope = products / squares;
-        StraightLine line = new StraightLine(
-                centre, level, slope, Math.sqrt(1 / total), Math.sqrt(1 / squares), 0, x.length - 2);
+        StraightLine line =
+                new StraightLine(centre, level, slope, Math.sqrt(1 / total), Math.sqrt(1 / squares), 0, x.length - 2);
         return line.withChiSquaredOf(x, y, weights);
     }
 
@@ -90,8 +90,7 @@ public record StraightLine(
             double residual = y[i] - level - slope * (x[i] - centre);
             sum += weights[i] * residual * residual;
         }
-        return new StraightLine(
-                centre, level, slope, levelUncertainty, slopeUncertainty, sum, degreesOfFreedom);
+        return new StraightLine(centre, level, slope, levelUncertainty, slopeUncertainty, sum, degreesOfFreedom);
     }
 
     private StraightLine scaledByScatter() {
