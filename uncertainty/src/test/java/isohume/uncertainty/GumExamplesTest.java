@@ -146,6 +146,43 @@ class GumExamplesTest {
         assertDigits("2.2", 100 * budget.expanded(), 0.5, "G41-10, percent");
     }
 
+    /** The temperature is only implied: R_S·ratio = R_0(1 + A·t + B·t²), solved here by the quadratic formula. */
+    @Test
+    void jcgm_gum_5_example_13_resistance_thermometer() {
+        List<Input> inputs = List.of(
+                line("R_0", 99.99610, new Distribution.Normal(0.00050), INFINITE),
+                line("A", 0.0039096, new Distribution.Normal(0.0000027), INFINITE),
+                line("B", -6.0e-7, new Distribution.Normal(1.1e-7), INFINITE),
+                line("R_S", 99.99947, new Distribution.Normal(0.00010), INFINITE),
+                line("ratio", 1.0780057, new Distribution.Normal(0.0000050), INFINITE));
+        Correlations correlations =
+                Correlations.between("R_0", "A", -0.155).and("R_0", "B", 0.092).and("A", "B", -0.959);
+        Model temperature = x -> {
+            double excess = x[3] * x[4] / x[0] - 1;
+            return 2 * excess / (x[1] + Math.sqrt(x[1] * x[1] + 4 * x[2] * excess));
+        };
+        Budget budget = Budget.of("t", "degC", inputs, temperature, correlations, 0.95);
+        assertRelative(gum5("G13-14"), budget.value(), 1e-8, "t");
+        assertRelative(gum5("G13-15"), budget.combined(), 1e-6, "u(t)");
+    }
+
+    @Test
+    void jcgm_gum_5_example_15_breaking_force() {
+        List<Input> inputs = List.of(
+                line("mean", 10005.66667, new Distribution.Normal(0.714920353), 5),
+                line("a", 0, new Distribution.Rectangular(6.8), INFINITE),
+                line("b", 0, new Distribution.Rectangular(8.2), INFINITE),
+                line("c", 0, new Distribution.Rectangular(8.7), INFINITE),
+                line("d", 0, new Distribution.Rectangular(10.2), INFINITE));
+        Budget budget = Budget.of("F", "kN", inputs, x -> x[0] + x[1] + x[2] + x[3] + x[4], Correlations.none(), 0.95);
+        assertRelative(gum5("G15-5"), budget.combined(), 1e-8, "u_c");
+        assertRelative(gum5("G15-6"), budget.expanded(), 2e-5, "U; the guide takes k as 1.96");
+    }
+
+    private static double gum5(String id) {
+        return Printed.row("gum5_examples.csv", id).number("check_value");
+    }
+
     @Test
     void table_g2_of_student_t() {
         for (Printed.Row row : Printed.table("gum_table_g2.csv")) {

@@ -36,23 +36,21 @@ public final class Polynomial {
         }
         this.centre = lowest + (highest - lowest) / 2;
         this.halfRange = (highest - lowest) / 2;
-        RealMatrix design = design(order);
-        QRDecomposition qr = new QRDecomposition(design);
+        QRDecomposition qr = new QRDecomposition(design(order));
         double offset = Points.mean(y);
-        double[] first =
+        double[] found =
                 qr.getSolver().solve(new ArrayRealVector(shifted(y, offset))).toArray();
         double[] correction = qr.getSolver()
-                .solve(new ArrayRealVector(residuals(first, offset)))
+                .solve(new ArrayRealVector(residuals(found, offset)))
                 .toArray();
-        for (int i = 0; i < first.length; i++) {
-            first[i] += correction[i]; // one step of refinement
-        }
-        double[] residuals = residuals(first, offset);
-        first[0] += offset;
-        this.scaled = first;
-        this.residualSquares = Arrays.stream(residuals).map(r -> r * r).sum();
-        RealMatrix upper = qr.getR().getSubMatrix(0, order, 0, order);
-        RealMatrix root = new QRDecomposition(upper).getSolver().getInverse();
+        Arrays.setAll(found, k -> found[k] + correction[k]); // one step of refinement
+        this.residualSquares =
+                Arrays.stream(residuals(found, offset)).map(r -> r * r).sum();
+        found[0] += offset;
+        this.scaled = found;
+        RealMatrix root = new QRDecomposition(qr.getR().getSubMatrix(0, order, 0, order))
+                .getSolver()
+                .getInverse();
         this.inverse = root.multiplyTransposed(root);
     }
 

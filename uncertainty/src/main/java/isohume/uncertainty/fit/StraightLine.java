@@ -79,13 +79,18 @@ public record StraightLine(
             throw new IllegalArgumentException("a straight line takes points at different x, all were " + x[0]);
         }
         double slope = products / squares;
-        double chiSquared = 0;
+        StraightLine line =
+                new StraightLine(centre, level, slope, Math.sqrt(1 / total), Math.sqrt(1 / squares), 0, x.length - 2);
+        return line.withChiSquaredOf(x, y, weights);
+    }
+
+    private StraightLine withChiSquaredOf(double[] x, double[] y, double[] weights) {
+        double sum = 0;
         for (int i = 0; i < x.length; i++) {
             double residual = y[i] - level - slope * (x[i] - centre);
-            chiSquared += weights[i] * residual * residual;
+            sum += weights[i] * residual * residual;
         }
-        return new StraightLine(
-                centre, level, slope, Math.sqrt(1 / total), Math.sqrt(1 / squares), chiSquared, x.length - 2);
+        return new StraightLine(centre, level, slope, levelUncertainty, slopeUncertainty, sum, degreesOfFreedom);
     }
 
     private StraightLine scaledByScatter() {

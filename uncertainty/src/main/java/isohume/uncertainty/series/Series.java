@@ -7,10 +7,15 @@ import isohume.uncertainty.Distribution;
  * Readings of one quantity, equally or nearly equally spaced in time, and the Type A evaluation of their mean.
  *
  * <p>Neighbouring readings resemble each other, so n of them are worth fewer independent ones. Here they are taken as a
- * first-order autoregressive series: n_eff = n / (1 + 2 Σ (1 - k/n) ρᵏ), k from 1 to n - 1, with ρ the lag-1
- * autocorrelation estimated from the readings; for long series this is n(1 - ρ)/(1 + ρ). A negative ρ counts as none,
- * because the readings are then never worth less than they seem. Source: variance of the mean of an autocorrelated
- * series, as in Zięba, Metrol. Meas. Syst. 17 (2010) 3 (from memory).
+ * first-order autoregressive series: n_eff = n / (1 + 2 Σ (1 - k/n) ρᵏ), k from 1 to n - 1; for long series this is
+ * n(1 - ρ)/(1 + ρ). Source: variance of the mean of an autocorrelated series, as in Zięba, Metrol. Meas. Syst. 17 (2010)
+ * 3 (from memory).
+ *
+ * <p>The lag-1 autocorrelation r of a short series is too small on average, by about (1 + 3ρ)/(n - 1) (Marriott and
+ * Pope, Biometrika 41 (1954) 390; from memory), so that much is added before it is used as ρ. Without it, y ± U for 30
+ * readings with ρ = 0.8 would hold the truth in 83 % of cases instead of 89 %, against 95 % meant (own simulation, a
+ * seeded one is among the tests). A negative ρ counts as none: readings are never worth more than their number. Where ρ
+ * is large and readings are few, no estimate from the window itself can be trusted: take a longer window.
  */
 public final class Series {
     private final double[] seconds;
@@ -91,9 +96,15 @@ public final class Series {
         return autocorrelation;
     }
 
+    /** The autocorrelation of neighbours the readings are credited with: the one found, freed from its bias; 0 to 1. */
+    public double assumedAutocorrelation() {
+        double unbiased = autocorrelation + (1 + 3 * autocorrelation) / (values.length - 1);
+        return isConstant() ? 0 : Math.clamp(unbiased, 0, 1);
+    }
+
     /** How many independent readings the series is worth for its mean: from 1 to n. */
     public double effectiveNumber() {
-        return effectiveNumber(values.length, Math.max(0, autocorrelation));
+        return effectiveNumber(values.length, assumedAutocorrelation());
     }
 
     /** The standard uncertainty of the mean, s/√n_eff. */

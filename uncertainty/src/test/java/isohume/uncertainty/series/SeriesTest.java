@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import isohume.uncertainty.Coverage;
 import isohume.uncertainty.Printed;
+import java.util.Random;
 import org.hipparchus.stat.regression.SimpleRegression;
 import org.junit.jupiter.api.Test;
 
@@ -27,7 +29,10 @@ class SeriesTest {
         assertRelative(printed("TBx-01"), bath.mean(), 1e-11, "mean");
         assertRelative(printed("TBx-02"), bath.standardDeviation(), 1e-11, "s");
         assertRelative(printed("TBx-03"), bath.lagOneAutocorrelation(), 1e-11, "r1");
-        assertRelative(printed("TBx-08"), bath.effectiveNumber(), 1e-11, "effective number");
+        assertRelative(printed("TBx-08"), Series.effectiveNumber(100, printed("TBx-03")), 1e-11, "effective number");
+        double corrected = printed("TBx-03") + (1 + 3 * printed("TBx-03")) / 99;
+        assertRelative(corrected, bath.assumedAutocorrelation(), 1e-11, "freed from its bias");
+        assertTrue(bath.effectiveNumber() < printed("TBx-08"));
         assertEquals(5940, bath.durationSeconds());
     }
 
@@ -92,5 +97,37 @@ class SeriesTest {
     @Test
     void times_must_increase() {
         assertThrows(IllegalArgumentException.class, () -> Series.of(new double[] {0, 5, 5}, new double[] {1, 2, 3}));
+    }
+
+    /** Series with a known mean of zero; the counts depend on the seed, the limits on far more series than these. */
+    @Test
+    void intervals_of_autocorrelated_readings_hold_the_truth_nearly_as_often_as_they_say() {
+        long seed = 1;
+        Random random = new Random(seed);
+        int trials = 4000;
+        int held = 0;
+        int heldByPlainMean = 0;
+        int alarms = 0;
+        for (int trial = 0; trial < trials; trial++) {
+            Series series = Series.evenly(1, autoregressive(30, 0.8, random));
+            double factor = Coverage.factor(0.9545, series.degreesOfFreedom());
+            held += Math.abs(series.mean()) <= factor * series.standardUncertaintyOfMean() ? 1 : 0;
+            double plain = series.standardDeviation() / Math.sqrt(30);
+            heldByPlainMean += Math.abs(series.mean()) <= 2 * plain ? 1 : 0;
+            alarms += series.drift().differsFromZero(0.95) ? 1 : 0;
+        }
+        String found = "seed " + seed + ": " + held + ", " + heldByPlainMean + ", " + alarms + " of " + trials;
+        assertTrue(held > 0.87 * trials, found);
+        assertTrue(heldByPlainMean < 0.6 * trials, found);
+        assertTrue(alarms < 0.13 * trials, found);
+    }
+
+    private static double[] autoregressive(int n, double rho, Random random) {
+        double[] values = new double[n];
+        values[0] = random.nextGaussian();
+        for (int i = 1; i < n; i++) {
+            values[i] = rho * values[i - 1] + Math.sqrt(1 - rho * rho) * random.nextGaussian();
+        }
+        return values;
     }
 }
