@@ -20,8 +20,8 @@ final class DecisionSection {
             + " (w = 0). The probability that an accepted value lies outside the tolerance is up to 50" + Figures.THIN
             + "%. Values are compared unrounded.";
     private static final String GUARDED = "Decision rule: the acceptance limit equals the tolerance minus the expanded"
-            + " uncertainty (guard band w = U). The probability that a value stated to conform lies outside the"
-            + " tolerance does not exceed 2.5" + Figures.THIN + "%. Values are compared unrounded.";
+            + " uncertainty (guard band w = U). The probability that a value with the answer \u201Cconforms\u201D"
+            + " lies outside the tolerance does not exceed 2.5" + Figures.THIN + "%. Values are compared unrounded.";
 
     private final Certificate certificate;
 
