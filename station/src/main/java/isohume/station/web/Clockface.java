@@ -40,6 +40,6 @@ public record Clockface(ZoneId zone) {
         if (minutes < 60) {
             return minutes + "\u202fmin";
         }
-        return minutes / 60 + "\u202fh\u2009" + (minutes % 60 < 10 ? "0" : "") + minutes % 60 + "\u202fmin";
+        return minutes / 60 + "\u202fh\u00a0" + (minutes % 60 < 10 ? "0" : "") + minutes % 60 + "\u202fmin";
     }
 }

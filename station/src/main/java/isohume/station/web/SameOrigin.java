@@ -35,7 +35,7 @@ class SameOrigin {
         if (site != null) {
             return site.equals("same-origin") || site.equals("none");
         }
-        return origin == null || host != null && host.equals(authority(origin));
+        return origin == null || (host != null && host.equals(authority(origin)));
     }
 
     private static @Nullable String authority(String origin) {

@@ -27,8 +27,8 @@ interface BenchTexts {
     @Message("for {length}")
     String for_length(String length);
 
-    @Message("{#when key}{#is temperature}Air temperature{#is humidity}Relative humidity{#is dew}Dew point"
-            + "{#is frost}Frost point{/when}")
+    @Message("{#when key}{#is 'temperature'}Air temperature{#is 'humidity'}Relative humidity{#is 'dew'}Dew point"
+            + "{#is 'frost'}Frost point{/when}")
     String figure(String key);
 
     @Message("set {target}")
@@ -73,17 +73,14 @@ interface BenchTexts {
     @Message("Furthest from met")
     String criterion();
 
-    @Message("Measured")
-    String measured();
-
-    @Message("Limit")
-    String limit();
+    @Message("limit {limit} {unit}")
+    String limit_of(String limit, String unit);
 
     @Message("Still")
     String left();
 
-    @Message("{#when kind}{#is band}off the set point{#is spread}scatter{#is drift}drift"
-            + "{#is window}more readings{/when}")
+    @Message("{#when kind}{#is 'band'}off the set point{#is 'spread'}scatter{#is 'drift'}drift"
+            + "{#is 'window'}more readings{/when}")
     String kind(String kind);
 
     @Message("settled")

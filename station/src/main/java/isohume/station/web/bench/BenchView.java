@@ -65,7 +65,11 @@ public record BenchView(
 
     /** One point of the plan strip. */
     @TemplateData
-    public record Step(int number, String temperature, String humidity, String direction, Standing standing) {}
+    public record Step(int number, String temperature, String humidity, String direction, Standing standing) {
+        public boolean now() {
+            return standing == Standing.NOW;
+        }
+    }
 
     /**
      * What one signal waits for.

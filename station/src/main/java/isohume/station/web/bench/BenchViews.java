@@ -114,7 +114,7 @@ final class BenchViews {
                         "temperature",
                         shown(moment, temperature),
                         2,
-                        t -> Figure.of(t.temperature().celsius(), 1) + "\u2009°C",
+                        t -> Figure.of(t.temperature().celsius(), 1) + "\u202f°C",
                         missing(moment, temperature)),
                 big(
                         Quantity.RELATIVE_HUMIDITY,
@@ -123,7 +123,7 @@ final class BenchViews {
                                 ? Optional.of(m.humidity().getAsDouble())
                                 : Optional.empty()),
                         2,
-                        t -> Figure.of(t.humidity().percent(), 1) + "\u2009% RH",
+                        t -> Figure.of(t.humidity().percent(), 1) + "\u202f% RH",
                         "a reference is missing"),
                 big(
                         Quantity.DEW_POINT,

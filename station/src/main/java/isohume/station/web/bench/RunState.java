@@ -1,0 +1,124 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.station.web.bench;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import isohume.run.Course;
+import isohume.run.Moment;
+import isohume.run.RunFact;
+import isohume.run.Waiting;
+import isohume.station.web.Desk;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How a run stands, for programs. Temperatures in °C, humidity in % RH, times in seconds.
+ *
+ * @param shown what every channel showed at the last poll, in its quantity's unit, by channel id
+ * @param missing why a channel has no value, by channel id
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record RunState(
+        String run,
+        String plan,
+        String bench,
+        String operator,
+        String phase,
+        String why,
+        Instant began,
+        Instant since,
+        int point,
+        int points,
+        List<Integer> recorded,
+        List<Integer> skipped,
+        @Nullable Target target,
+        @Nullable Instant read,
+        @Nullable Double relativeHumidity,
+        Map<String, Double> shown,
+        Map<String, String> missing,
+        int readingsTaken,
+        int readingsWanted,
+        List<WaitingFor> waiting,
+        @Nullable Long secondsLeftPoint,
+        @Nullable Long secondsLeftRun,
+        long facts) {
+
+    /** Where the chamber was asked to go. */
+    public record Target(double temperature, double relativeHumidity) {}
+
+    /** What a signal waits for; the criterion is the one furthest from met. */
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    public record WaitingFor(
+            String signal,
+            String quantity,
+            @Nullable Double latest,
+            @Nullable String criterion,
+            @Nullable Double measured,
+            @Nullable Double limit,
+            String unit,
+            boolean settled,
+            @Nullable Long secondsLeft) {}
+
+    static Optional<RunState> of(Followed followed, Desk desk) {
+        return followed.look(
+                desk, f -> f.course().hasStarted() ? Optional.of(state(f, desk.clock().instant())) : Optional.empty());
+    }
+
+    private static RunState state(Followed followed, Instant now) {
+        Course course = followed.course();
+        RunFact.Started started = course.started();
+        Optional<Moment> moment = course.latest();
+        Forecast forecast = Forecast.of(followed, now);
+        return new RunState(
+                followed.run(),
+                course.plan().title(),
+                started.bench(),
+                started.operator(),
+                course.phase().word(),
+                course.why(),
+                course.began(),
+                course.since(),
+                course.point(),
+                course.plan().points().size(),
+                course.recorded().stream().map(RunFact.Recorded::point).toList(),
+                course.skipped(),
+                course.target()
+                        .map(t -> new Target(
+                                t.temperature().celsius(), t.humidity().percent()))
+                        .orElse(null),
+                moment.map(Moment::at).orElse(null),
+                moment.map(m -> orNull(m.humidity())).orElse(null),
+                moment.map(Moment::shown).orElse(Map.of()),
+                moment.map(Moment::missing).orElse(Map.of()),
+                course.recordRows(),
+                course.plan().rules().readings(),
+                course.waiting().stream().map(RunState::waiting).toList(),
+                forecast.point().map(Duration::toSeconds).orElse(null),
+                forecast.run().map(Duration::toSeconds).orElse(null),
+                course.taken());
+    }
+
+    private static WaitingFor waiting(Waiting waiting) {
+        Optional<Waiting.Criterion> worst = waiting.worst();
+        boolean drift = worst.map(c -> c.kind() == Waiting.Kind.DRIFT).orElse(false);
+        return new WaitingFor(
+                waiting.signal(),
+                waiting.quantity().key(),
+                orNull(waiting.latest()),
+                worst.map(c -> c.kind().name().toLowerCase(Locale.ROOT)).orElse(null),
+                worst.map(Waiting.Criterion::measured).orElse(null),
+                worst.map(Waiting.Criterion::limit).orElse(null),
+                waiting.quantity().differenceUnit() + (drift ? "/min" : ""),
+                waiting.settled(),
+                waiting.left().map(Duration::toSeconds).orElse(null));
+    }
+
+    private static @Nullable Double orNull(OptionalDouble value) {
+        return value.isPresent() ? value.getAsDouble() : null;
+    }
+}
