@@ -41,11 +41,7 @@ public final class RunApi {
      * @param values one list for each of {@code lines}, as long as {@code time}; null where there is no value
      */
     public record Strip(
-            String run,
-            List<Panel> units,
-            List<Drawn> lines,
-            List<Double> time,
-            List<List<@Nullable Double>> values) {}
+            String run, List<Panel> units, List<Drawn> lines, List<Double> time, List<List<@Nullable Double>> values) {}
 
     /** One quantity of a strip chart. */
     public record Panel(String quantity, String title, String unit) {}

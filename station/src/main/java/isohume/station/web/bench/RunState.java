@@ -66,7 +66,8 @@ public record RunState(
 
     static Optional<RunState> of(Followed followed, Desk desk) {
         return followed.look(
-                desk, f -> f.course().hasStarted() ? Optional.of(state(f, desk.clock().instant())) : Optional.empty());
+                desk,
+                f -> f.course().hasStarted() ? Optional.of(state(f, desk.clock().instant())) : Optional.empty());
     }
 
     private static RunState state(Followed followed, Instant now) {
