@@ -37,6 +37,12 @@ class ControlChartTest {
     }
 
     @Test
+    void four_of_five_beyond_one_sigma_on_one_side_call_for_action() {
+        assertEquals(Signal.ACTION, CHART.judge(11.1, 11.2, 10, 11.1, 11.3).getLast());
+        assertEquals(Signal.IN_CONTROL, CHART.judge(11.1, 10.9, 10, 11.1, 11.3).getLast());
+    }
+
+    @Test
     void eight_on_one_side_call_for_action() {
         List<Signal> signals = CHART.judge(10.1, 10.2, 10.1, 10.3, 10.1, 10.2, 10.1, 10.2);
         assertEquals(Signal.IN_CONTROL, signals.get(6));
