@@ -7,6 +7,9 @@
  * {@code ControlCodec}); {@code TcpLine} moves them. State: one connection per host and port. Errors: trouble on the
  * wire is an outcome; a faulty description is a {@link isohume.device.sheet.SheetError}.
  *
+ * <p>The frames are encoded by a Modbus library; its client is not used, because it takes a reply from another unit or
+ * with another number of registers for an answer, and cannot tell half a reply from silence.
+ *
  * <p>Source of the frames: MODBUS Application Protocol Specification V1.1b3 and MODBUS Messaging on TCP/IP
  * Implementation Guide V1.0b, modbus.org.
  */

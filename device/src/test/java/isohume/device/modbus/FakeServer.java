@@ -121,8 +121,12 @@ final class FakeServer implements AutoCloseable {
         while (!from.isClosed()) {
             try {
                 Socket socket = from.accept();
-                connections.incrementAndGet();
                 open.add(socket);
+                if (from.isClosed()) { // a waiting accept may still take a caller after the close
+                    socket.close();
+                    return;
+                }
+                connections.incrementAndGet();
                 Thread.ofPlatform().daemon().name("fake connection").start(() -> serve(socket));
             } catch (IOException e) {
                 return; // unplugged
