@@ -16,10 +16,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 class BitsChangeDetectorTest {
     @ParameterizedTest
     @CsvSource({
-        "SONNTAG_1990, 2845937053",
-        "HARDY_1998, 283183657",
-        "HYLAND_WEXLER_1983, 2776603155",
-        "IAPWS, 3082353943",
+        "SONNTAG_1990, 251247481",
+        "HARDY_1998, 1626693980",
+        "HYLAND_WEXLER_1983, 806613258",
+        "IAPWS, 5592461",
         "WMO_MAGNUS, 943151865"
     })
     void the_bits_are_the_same_on_every_machine(Formulation formulation, long checksum) {
