@@ -12,7 +12,8 @@ import java.util.List;
  * warmer set, and one that falls into the gap between them is 0 °C.
  */
 final class FormulaSet {
-    private static final double TOLERANCE_KELVIN = 1e-9; // Newton's next step would be under 1e-15
+    private static final double TOLERANCE_KELVIN =
+            1e-10; // 2e-11 of the vapour pressure at most; Newton is then far closer
     private static final int MOST_STEPS = 100;
     private static final double ROUNDING = 1e-12; // of the vapour pressure; an end of a range belongs to it
     private static final double USUAL_LOG_FACTOR = 0.004; // ln f near atmospheric pressure, for the start only

@@ -46,7 +46,7 @@ final class GreenspanEnhancement implements Enhancement {
         return new GreenspanEnhancement(
                 math,
                 GREENSPAN,
-                water(0, 100),
+                water(),
                 Celsius.ZERO,
                 new Cubic(3.53624e-4, 2.9328363e-5, 2.6168979e-7, 8.5813609e-9),
                 new Cubic(-1.07588e1, 6.3268134e-2, -2.5368934e-4, 6.3405286e-7),
@@ -57,7 +57,7 @@ final class GreenspanEnhancement implements Enhancement {
         return new GreenspanEnhancement(
                 math,
                 GREENSPAN,
-                water(-50, 0),
+                Span.ofCelsius("enhancement factor over supercooled water", -50, 0),
                 Celsius.ZERO,
                 new Cubic(3.62183e-4, 2.6061244e-5, 3.8667770e-7, 3.8268958e-9),
                 new Cubic(-1.07604e1, 6.3987441e-2, -2.6351566e-4, 1.6725084e-6),
@@ -79,7 +79,7 @@ final class GreenspanEnhancement implements Enhancement {
         return new GreenspanEnhancement(
                 math,
                 HARDY,
-                water(0, 100),
+                water(),
                 0,
                 new Cubic(-1.6302041e-1, 1.8071570e-3, -6.7703064e-6, 8.5813609e-9),
                 new Cubic(-5.9890467e1, 3.4378043e-1, -7.7326396e-4, 6.3405286e-7),
@@ -90,7 +90,7 @@ final class GreenspanEnhancement implements Enhancement {
         return new GreenspanEnhancement(
                 math,
                 HARDY,
-                water(-50, 0),
+                Span.ofCelsius("enhancement factor over supercooled water", -50, 0),
                 0,
                 new Cubic(-5.5898101e-2, 6.7140389e-4, -2.7492721e-6, 3.8268958e-9),
                 new Cubic(-8.1985393e1, 5.8230823e-1, -1.6340527e-3, 1.6725084e-6),
@@ -109,8 +109,8 @@ final class GreenspanEnhancement implements Enhancement {
                 RealGas.greenspanOverIce());
     }
 
-    private static Span water(double lowest, double highest) {
-        return Span.ofCelsius("enhancement factor over water", lowest, highest);
+    private static Span water() {
+        return Span.ofCelsius("enhancement factor over water", 0, 100);
     }
 
     private static Span ice() {

@@ -14,6 +14,8 @@ import isohume.quantity.Temperature;
  * vouches for the answer: the dew point of dry air, the density at 40 °C.
  */
 public final class HumidAir {
+    private static final Span ENTHALPY = Span.ofCelsius("enthalpy after ASHRAE", -100, 200);
+
     private final FormulaSet formulas;
     private final Temperature temperature;
     private final Pressure pressure;
@@ -123,8 +125,6 @@ public final class HumidAir {
         return 1000 * (1.006 * t + mixingRatio() * (2501 + 1.86 * t));
     }
 
-    private static final Span ENTHALPY = Span.ofCelsius("enthalpy after ASHRAE", -100, 200);
-
     /** In kg/m³, CIPM-2007 with 400 ppm of carbon dioxide; from 15 to 27 °C and 600 to 1100 hPa. */
     public double density() {
         return density(CipmDensity.STANDARD_CO2);
@@ -133,5 +133,11 @@ public final class HumidAir {
     /** In kg/m³, CIPM-2007, for a mole fraction of carbon dioxide. */
     public double density(double carbonDioxide) {
         return CipmDensity.at(temperature.kelvin(), pressure.pascals(), volumeFraction(), carbonDioxide);
+    }
+
+    @Override
+    public String toString() {
+        return "air of " + temperature.celsius() + " °C and " + pressure.pascals() + " Pa with " + vapour.pascals()
+                + " Pa of vapour, by " + formulation().title();
     }
 }

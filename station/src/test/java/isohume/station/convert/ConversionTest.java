@@ -84,7 +84,7 @@ class ConversionTest {
     @Test
     void a_dew_point_beyond_every_formula_says_the_range() {
         NotUnderstood said = refused(Map.of("temperature", "23", "dew_point", "-70"));
-        assertTrue(said.why().contains("-50.0 to 0.0 °C"), said.why());
+        assertTrue(said.why().contains("-50 to 0 °C"), said.why());
         assertEquals("dew_point", said.field());
     }
 
