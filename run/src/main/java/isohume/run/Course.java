@@ -38,7 +38,7 @@ public final class Course {
     private int recordRows;
     private final Map<Integer, RunFact.Recorded> recorded = new TreeMap<>();
     private final TreeSet<Integer> skipped = new TreeSet<>();
-    private final Map<String, Instant> missingSince = new TreeMap<>();
+    private final Map<String, Instant> silentSince = new TreeMap<>();
     private List<Waiting> waiting = List.of();
 
     /** Adds the next fact; entries must come in order, from the first. */
@@ -79,7 +79,7 @@ public final class Course {
     private void observe(RunFact.Observed observed, long number) {
         Moment moment = Moment.of(observed, roles(), need(air));
         latest = moment;
-        noteMissing(moment);
+        noteSilence(moment);
         need(settling).take(moment);
         waiting = need(settling).waiting(target);
         if (phase == Phase.RECORD && moment.whole(roles())) {
@@ -89,14 +89,13 @@ public final class Course {
         }
     }
 
-    private void noteMissing(Moment moment) {
+    /** Doubtful values only keep a point from settling: a mirror needs its minutes to freeze. Silence is another thing. */
+    private void noteSilence(Moment moment) {
         for (String channel : needed()) {
-            boolean there = moment.shown().containsKey(channel)
-                    && (!channel.equals(roles().deposit()) || moment.deposit().isPresent());
-            if (there) {
-                missingSince.remove(channel);
+            if (moment.absent().containsKey(channel)) {
+                silentSince.putIfAbsent(channel, moment.at());
             } else {
-                missingSince.putIfAbsent(channel, moment.at());
+                silentSince.remove(channel);
             }
         }
     }
@@ -113,7 +112,7 @@ public final class Course {
         since = at;
         recordRows = 0;
         if (phase == Phase.APPROACH) {
-            missingSince.clear();
+            silentSince.clear();
         }
     }
 
@@ -233,10 +232,10 @@ public final class Course {
         return new RunFact.Recorded(point, recordFrom, recordTo);
     }
 
-    /** A needed channel that has been without a good value for longer than the plan's patience. */
-    Optional<String> lostChannel(Instant now) {
+    /** A needed channel that has been silent for longer than the plan's patience. */
+    Optional<String> silentChannel(Instant now) {
         Instant limit = now.minus(plan().rules().patience());
-        return missingSince.entrySet().stream()
+        return silentSince.entrySet().stream()
                 .filter(e -> e.getValue().isBefore(limit))
                 .map(Map.Entry::getKey)
                 .findFirst();

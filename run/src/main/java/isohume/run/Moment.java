@@ -19,31 +19,34 @@ import java.util.OptionalDouble;
  * journal.
  *
  * @param shown good values by channel id, in their quantity's unit
- * @param missing why a channel has no good value, by channel id
+ * @param doubtful why a value that came is not used, by channel id
+ * @param absent why no value came, by channel id
  * @param deposit the phase that the mirror reports, if it does
  * @param humidity reference relative humidity in % RH, from uncorrected references; absent when one of them is
  */
 public record Moment(
         Instant at,
         Map<String, Double> shown,
-        Map<String, String> missing,
+        Map<String, String> doubtful,
+        Map<String, String> absent,
         Optional<Phase> deposit,
         OptionalDouble humidity) {
 
     /** Reads a poll with the bench's roles. */
     public static Moment of(RunFact.Observed observed, Roles roles, MoistAir air) {
         Map<String, Double> shown = new LinkedHashMap<>();
-        Map<String, String> missing = new LinkedHashMap<>();
+        Map<String, String> doubtful = new LinkedHashMap<>();
+        Map<String, String> absent = new LinkedHashMap<>();
         for (Reading reading : observed.readings()) {
             String id = reading.channel().id();
             switch (reading) {
                 case Reading.Value value -> shown.put(id, value.shown().doubleValue());
-                case Reading.Doubtful doubtful -> missing.put(id, doubtful.flag());
-                case Reading.Absent absent -> missing.put(id, absent.detail());
+                case Reading.Doubtful doubt -> doubtful.put(id, doubt.flag());
+                case Reading.Absent gap -> absent.put(id, gap.detail());
             }
         }
         Optional<Phase> deposit = depositOf(shown.get(roles.deposit()));
-        return new Moment(observed.at(), shown, missing, deposit, humidity(shown, deposit, roles, air));
+        return new Moment(observed.at(), shown, doubtful, absent, deposit, humidity(shown, deposit, roles, air));
     }
 
     private static Optional<Phase> depositOf(@org.jspecify.annotations.Nullable Double state) {
@@ -76,6 +79,13 @@ public record Moment(
         } catch (OutsideRange outside) {
             return OptionalDouble.empty(); // a mirror still on its way; nothing can be said yet
         }
+    }
+
+    /** Why a channel has no good value, by channel id; empty when all have. */
+    public Map<String, String> missing() {
+        Map<String, String> missing = new LinkedHashMap<>(doubtful);
+        missing.putAll(absent);
+        return missing;
     }
 
     /** Whether every reference has a good value and the humidity follows from them. */

@@ -143,13 +143,13 @@ public final class Run {
         if (course.phase() == Phase.HELD) {
             return Optional.empty();
         }
-        Optional<String> lost = course.lostChannel(time.instant());
-        if (lost.isPresent()) {
-            return hold(lost.get() + " has had no good reading for more than "
+        Optional<String> silent = course.silentChannel(time.instant());
+        if (silent.isPresent()) {
+            return hold(silent.get() + " has been silent for more than "
                     + course.plan().rules().patience().toSeconds() + " s"
                     + course.latest()
-                            .map(m -> m.missing().get(lost.get()))
-                            .map(d -> " (" + d + ")")
+                            .map(m -> m.absent().get(silent.get()))
+                            .map(detail -> ": " + detail)
                             .orElse(""));
         }
         return switch (course.phase()) {

@@ -19,6 +19,8 @@ import org.jspecify.annotations.Nullable;
 final class Settling {
     private static final double LOSING = 2; // a settled signal may come this far back before it counts as lost
 
+    private static final int MOST_GAPS = 2;
+
     private final List<Signal> signals = new ArrayList<>();
 
     Settling(Rules rules, Roles roles) {
@@ -120,6 +122,7 @@ final class Settling {
         private final Window window;
         private final Function<Moment, OptionalDouble> of;
         private OptionalDouble latest = OptionalDouble.empty();
+        private int gaps;
 
         Signal(
                 String name,
@@ -138,6 +141,10 @@ final class Settling {
 
         void take(Moment moment) {
             latest = of.apply(moment);
+            gaps = latest.isPresent() ? 0 : gaps + 1;
+            if (gaps > MOST_GAPS) {
+                window.clear(); // what was still before a silence says nothing about what comes after it
+            }
             latest.ifPresent(value -> window.add(moment.at(), value));
         }
 
