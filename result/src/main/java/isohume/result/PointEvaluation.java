@@ -77,7 +77,7 @@ final class PointEvaluation {
         if (rows.size() < 2) {
             return Optional.empty();
         }
-        Track shown = Track.of(rows, r -> shown(r, key));
+        Track shown = Track.of(rows, channel.resolution(), r -> shown(r, key));
         return switch (channel.quantity()) {
             case RELATIVE_HUMIDITY -> Optional.of(humidity(item, channel, rows, shown));
             case TEMPERATURE -> Optional.of(temperature(item, channel, rows, shown));
@@ -126,7 +126,8 @@ final class PointEvaluation {
     }
 
     private PointResult temperature(Item item, Specification channel, List<Recording.Row> rows, Track shown) {
-        Track difference = Track.of(rows, r -> shown(r, item.key(channel.quantity())) - r.temperature());
+        Track difference =
+                Track.of(rows, channel.resolution(), r -> shown(r, item.key(channel.quantity())) - r.temperature());
         String evidence = "characterisation " + job.characterisation().number();
         Lines lines = new Lines()
                 .reading(shown, difference, channel)

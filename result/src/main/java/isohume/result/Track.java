@@ -16,7 +16,14 @@ import java.util.function.ToDoubleFunction;
 record Track(double mean, double driftOverHalf, double perSecond, Distribution.MeanOfReadings noise) {
     private static final double SURE = 0.95;
 
+    private static final double SINGLE_STEP = 1.5; // slope of one step in the middle of a record, in steps per record
+
     static Track of(List<Recording.Row> rows, ToDoubleFunction<Recording.Row> signal) {
+        return of(rows, 0, signal);
+    }
+
+    /** A signal that is shown in steps; a slope that a single step explains is none, and the resolution's line covers it. */
+    static Track of(List<Recording.Row> rows, double step, ToDoubleFunction<Recording.Row> signal) {
         Instant origin = rows.getFirst().at();
         double[] seconds = rows.stream()
                 .mapToDouble(r -> Duration.between(origin, r.at()).toMillis() / 1000.0)

@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
  * journal.
  *
  * @param shown good values by channel id, in their quantity's unit
+ * @param steps one unit of the last digit shown, by channel id
  * @param doubtful why a value that came is not used, by channel id
  * @param absent why no value came, by channel id
  * @param deposit the phase that the mirror reports, if it does
@@ -27,6 +28,7 @@ import java.util.OptionalDouble;
 public record Moment(
         Instant at,
         Map<String, Double> shown,
+        Map<String, Double> steps,
         Map<String, String> doubtful,
         Map<String, String> absent,
         Optional<Phase> deposit,
@@ -35,18 +37,22 @@ public record Moment(
     /** Reads a poll with the bench's roles. */
     public static Moment of(RunFact.Observed observed, Roles roles, MoistAir air) {
         Map<String, Double> shown = new LinkedHashMap<>();
+        Map<String, Double> steps = new LinkedHashMap<>();
         Map<String, String> doubtful = new LinkedHashMap<>();
         Map<String, String> absent = new LinkedHashMap<>();
         for (Reading reading : observed.readings()) {
             String id = reading.channel().id();
             switch (reading) {
-                case Reading.Value value -> shown.put(id, value.shown().doubleValue());
+                case Reading.Value value -> {
+                    shown.put(id, value.shown().doubleValue());
+                    steps.put(id, value.shown().ulp().doubleValue());
+                }
                 case Reading.Doubtful doubt -> doubtful.put(id, doubt.flag());
                 case Reading.Absent gap -> absent.put(id, gap.detail());
             }
         }
         Optional<Phase> deposit = depositOf(shown.get(roles.deposit()));
-        return new Moment(observed.at(), shown, doubtful, absent, deposit, humidity(shown, deposit, roles, air));
+        return new Moment(observed.at(), shown, steps, doubtful, absent, deposit, humidity(shown, deposit, roles, air));
     }
 
     private static Optional<Phase> depositOf(@org.jspecify.annotations.Nullable Double state) {
@@ -96,6 +102,11 @@ public record Moment(
     /** Whether nothing that the run judges is missing. */
     boolean whole(Roles roles) {
         return referencesWhole() && shown.keySet().containsAll(roles.instruments());
+    }
+
+    /** One unit of the last digit that a channel shows; 0 while it shows nothing. */
+    double step(String channel) {
+        return steps.getOrDefault(channel, 0.0);
     }
 
     OptionalDouble value(String channel) {

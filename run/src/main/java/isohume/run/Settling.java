@@ -3,13 +3,11 @@ package isohume.run;
 
 import isohume.device.Setpoint;
 import isohume.quantity.Quantity;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,50 +17,39 @@ import org.jspecify.annotations.Nullable;
 final class Settling {
     private static final double LOSING = 2; // a settled signal may come this far back before it counts as lost
 
-    private static final int MOST_GAPS = 2;
-
     private final List<Signal> signals = new ArrayList<>();
 
     Settling(Rules rules, Roles roles) {
+        String temperature = roles.temperature();
+        String dewPoint = roles.dewPoint();
         add(
+                rules,
+                rules.temperature(),
                 "air temperature",
                 Quantity.TEMPERATURE,
-                false,
-                rules.temperature(),
-                rules,
-                m -> m.value(roles.temperature()));
-        add("dew point", Quantity.DEW_POINT, false, rules.dewPoint(), rules, m -> m.value(roles.dewPoint()));
-        add("relative humidity", Quantity.RELATIVE_HUMIDITY, false, rules.humidity(), rules, Moment::humidity);
+                temperature,
+                m -> m.value(temperature));
+        add(rules, rules.dewPoint(), "dew point", Quantity.DEW_POINT, dewPoint, m -> m.value(dewPoint));
+        add(rules, rules.humidity(), "relative humidity", Quantity.RELATIVE_HUMIDITY, "", Moment::humidity);
         for (String id : roles.instruments()) {
-            addDifference(id, roles, rules);
+            addDifference(id, temperature, rules);
         }
     }
 
-    private void addDifference(String id, Roles roles, Rules rules) {
+    private void addDifference(String id, String temperature, Rules rules) {
         String instrument = id.substring(0, id.indexOf('/'));
         Quantity quantity = Quantity.ofKey(id.substring(id.indexOf('/') + 1));
         String name = instrument + " " + quantity.key().replace('_', ' ') + " − reference";
-        if (quantity == Quantity.TEMPERATURE) {
-            add(
-                    name,
-                    quantity,
-                    true,
-                    rules.temperatureDifference(),
-                    rules,
-                    m -> minus(m.value(id), m.value(roles.temperature())));
-        } else {
-            add(name, quantity, true, rules.humidityDifference(), rules, m -> minus(m.value(id), m.humidity()));
-        }
+        boolean thermal = quantity == Quantity.TEMPERATURE;
+        Limits limits = thermal ? rules.temperatureDifference() : rules.humidityDifference();
+        Signal.Source source =
+                thermal ? m -> minus(m.value(id), m.value(temperature)) : m -> minus(m.value(id), m.humidity());
+        signals.add(new Signal(name, quantity, true, limits, new Window(rules.window(), rules.interval()), id, source));
     }
 
-    private void add(
-            String name,
-            Quantity quantity,
-            boolean difference,
-            Limits limits,
-            Rules rules,
-            Function<Moment, OptionalDouble> of) {
-        signals.add(new Signal(name, quantity, difference, limits, new Window(rules.window(), rules.interval()), of));
+    private void add(Rules rules, Limits limits, String name, Quantity quantity, String display, Signal.Source source) {
+        Window window = new Window(rules.window(), rules.interval());
+        signals.add(new Signal(name, quantity, false, limits, window, display, source));
     }
 
     private static OptionalDouble minus(OptionalDouble a, OptionalDouble b) {
@@ -111,85 +98,5 @@ final class Settling {
                         c.limit(),
                         waiting.quantity().differenceUnit() + (c.kind() == Waiting.Kind.DRIFT ? "/min" : "")))
                 .orElse(waiting.signal() + ": too few good readings");
-    }
-
-    /** One judged signal with its window. */
-    private static final class Signal {
-        private final String name;
-        private final Quantity quantity;
-        private final boolean difference;
-        private final Limits limits;
-        private final Window window;
-        private final Function<Moment, OptionalDouble> of;
-        private OptionalDouble latest = OptionalDouble.empty();
-        private int gaps;
-
-        Signal(
-                String name,
-                Quantity quantity,
-                boolean difference,
-                Limits limits,
-                Window window,
-                Function<Moment, OptionalDouble> of) {
-            this.name = name;
-            this.quantity = quantity;
-            this.difference = difference;
-            this.limits = limits;
-            this.window = window;
-            this.of = of;
-        }
-
-        void take(Moment moment) {
-            latest = of.apply(moment);
-            gaps = latest.isPresent() ? 0 : gaps + 1;
-            if (gaps > MOST_GAPS) {
-                window.clear(); // what was still before a silence says nothing about what comes after it
-            }
-            latest.ifPresent(value -> window.add(moment.at(), value));
-        }
-
-        void restart() {
-            window.clear();
-        }
-
-        Waiting waiting(@Nullable Setpoint target) {
-            Duration unfilled = window.unfilled();
-            if (!unfilled.isZero()) {
-                return new Waiting(name, quantity, difference, latest, List.of(), Optional.of(unfilled));
-            }
-            Window.Line line = window.line();
-            List<Waiting.Criterion> criteria = new ArrayList<>();
-            distance(line, target)
-                    .ifPresent(d -> criteria.add(new Waiting.Criterion(Waiting.Kind.BAND, d, limits.band())));
-            criteria.add(new Waiting.Criterion(Waiting.Kind.SPREAD, line.spread(), limits.spread()));
-            criteria.add(new Waiting.Criterion(Waiting.Kind.DRIFT, Math.abs(line.perMinute()), limits.drift()));
-            return new Waiting(name, quantity, difference, latest, criteria, left(line));
-        }
-
-        private OptionalDouble distance(Window.Line line, @Nullable Setpoint target) {
-            if (difference || target == null || Double.isInfinite(limits.band())) {
-                return OptionalDouble.empty();
-            }
-            double wanted = quantity == Quantity.TEMPERATURE
-                    ? target.temperature().celsius()
-                    : target.humidity().percent();
-            return OptionalDouble.of(Math.abs(line.mean() - wanted));
-        }
-
-        /** The drift dies away exponentially: its two halves give the time constant, and that the crossing. */
-        private Optional<Duration> left(Window.Line line) {
-            double drift = Math.abs(line.perMinute());
-            if (drift <= limits.drift()) {
-                return Optional.of(Duration.ZERO);
-            }
-            double[] halves = window.halves();
-            double ratio = halves[1] / halves[0];
-            if (!(ratio > 0.05 && ratio < 0.98)) {
-                return Optional.empty(); // still turning round, or not dying away
-            }
-            double halfMinutes = window.length.toMillis() / 120_000.0;
-            double minutes = halfMinutes / -Math.log(ratio) * Math.log(drift / limits.drift());
-            return Optional.of(Duration.ofSeconds(Math.round(minutes * 60)));
-        }
     }
 }

@@ -19,7 +19,7 @@ final class Window {
      */
     record Line(double mean, double perMinute, double spread) {}
 
-    final Duration length;
+    private final Duration length;
     private final Duration interval;
     private final Deque<Sample> samples = new ArrayDeque<>();
 
@@ -37,6 +37,10 @@ final class Window {
 
     void clear() {
         samples.clear();
+    }
+
+    double minutes() {
+        return length.toMillis() / 60_000.0;
     }
 
     /** How much of the window is still without samples; zero when it can be judged. */
