@@ -18,7 +18,7 @@ final class CipmDensity {
     private static final double R = 8.314472;
     private static final double MOLAR_MASS_AIR = 28.96546e-3;
     private static final double MOLAR_MASS_PER_CO2 = 12.011e-3;
-    private static final double MOLAR_MASS_WATER = 18.01528e-3;
+    static final double MOLAR_MASS_WATER = 18.01528e-3;
 
     private CipmDensity() {}
 

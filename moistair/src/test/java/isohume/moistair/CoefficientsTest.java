@@ -5,11 +5,13 @@ import static java.util.Map.entry;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
+import isohume.quantity.Phase;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /**
@@ -79,6 +81,47 @@ class CoefficientsTest {
                     double ours = Figures.named(Figures.named(CONSTANTS, key(row)), row.text("symbol"));
                     assertEquals(row.number("value"), ours, 0, row::toString);
                 }));
+    }
+
+    @Test
+    void constants_of_psychrometer_and_mixture_are_those_of_the_source() {
+        assertEquals(printed("A_w"), Psychrometer.assmannWater().coefficient(), 0);
+        assertEquals(printed("B_w"), Psychrometer.assmannWater().perDegree(), 0);
+        assertEquals(printed("epsilon"), Water.MASS_RATIO, 0);
+        double t = 31;
+        double w = 0.017;
+        double enthalpy = printed("cp_da") * t + w * (printed("h_fg0") + printed("cp_v") * t);
+        HumidAir air = MoistAir.by(Formulation.DEFAULT)
+                .at(Air.celsius(t), Air.pascals(101_325))
+                .withMixingRatio(w);
+        assertEquals(enthalpy * 1e3, air.enthalpy(), 1e-7);
+    }
+
+    @Test
+    void the_first_guess_is_by_the_inversion_that_hardy_prints() {
+        double x = 7.1;
+        for (Phase deposit : Phase.values()) {
+            String name = deposit == Phase.WATER ? "dew" : "frost";
+            double expected = inversion(name, "c", x) / inversion(name, "d", x);
+            assertEquals(expected, FirstGuess.kelvin(x, deposit), 1e-11 * expected, name);
+        }
+    }
+
+    private static double inversion(String phase, String letter, double x) {
+        return Figures.of("formulations.csv", row -> key(row).equals("hardy-1998-inverse " + phase)).stream()
+                .filter(row -> row.text("symbol").startsWith(letter))
+                .mapToDouble(row -> row.number("value")
+                        * Math.pow(x, Double.parseDouble(row.text("symbol").substring(1))))
+                .sum();
+    }
+
+    private static double printed(String symbol) {
+        return Figures.of(
+                        "formulations.csv",
+                        row -> row.is("symbol", symbol)
+                                && row.text("formulation").matches("psychrometer-coefficient|ashrae-2017.*"))
+                .get(0)
+                .number("value");
     }
 
     private static final Map<String, Map<String, Double>> CONSTANTS = Map.of(

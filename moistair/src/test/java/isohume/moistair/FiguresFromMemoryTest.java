@@ -45,4 +45,19 @@ class FiguresFromMemoryTest {
                         () -> assertEquals(
                                 row.number("value"), Psychrometer.assmannIce().coefficient(), 0, row::toString)));
     }
+
+    @TestFactory
+    Stream<DynamicTest> polynomials_of_salts_with_a_remembered_coefficient_are_as_remembered() {
+        return SaturatedSaltTest.polynomials(true)
+                .map(salt -> dynamicTest(salt, () -> SaturatedSaltTest.assertCoefficients(salt)));
+    }
+
+    /** The molar mass of water in CIPM-2007; public code quotes 18.015e-3 and 18.0152817e-3 as well. */
+    @TestFactory
+    Stream<DynamicTest> the_molar_mass_of_water_in_cipm_2007_is_as_remembered() {
+        return Figures.fromMemory("formulations.csv", row -> row.is("symbol", "Mv")).stream()
+                .map(row -> dynamicTest(
+                        row.text("symbol"),
+                        () -> assertEquals(row.number("value"), CipmDensity.MOLAR_MASS_WATER, 0, row::toString)));
+    }
 }

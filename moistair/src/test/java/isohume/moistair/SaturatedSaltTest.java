@@ -7,7 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -31,6 +34,37 @@ class SaturatedSaltTest {
         return Figures.of(FILE, row -> row.is("provenance", "read") && !slip.test(row)).stream()
                 .map(row -> dynamicTest(
                         name(row), () -> assertEquals(row.number("rh_percent"), found(row), 0.08, row::toString)));
+    }
+
+    /** The coefficients a second time, from the table of what was read, so that every digit counts. */
+    @TestFactory
+    Stream<DynamicTest> coefficients_are_those_of_the_source() {
+        return polynomials(false).map(salt -> dynamicTest(salt, () -> assertCoefficients(salt)));
+    }
+
+    /** Salts of whose polynomial every coefficient was read, or the others. */
+    static Stream<String> polynomials(boolean remembered) {
+        List<Figures.Row> rows = Figures.all("salt_polynomials.csv");
+        Set<String> fromMemory = rows.stream()
+                .filter(row -> row.is("provenance", "memory"))
+                .map(row -> row.text("salt"))
+                .collect(Collectors.toSet());
+        return rows.stream()
+                .map(row -> row.text("salt"))
+                .distinct()
+                .filter(salt -> fromMemory.contains(salt) == remembered);
+    }
+
+    static void assertCoefficients(String salt) {
+        List<Double> a = Figures.all("salt_polynomials.csv").stream()
+                .filter(row -> row.is("salt", salt))
+                .map(row -> row.number("value"))
+                .toList();
+        SaturatedSalt ours = byFormula(salt);
+        for (double t = ours.coldest().celsius(); t <= ours.warmest().celsius(); t += 2.5) {
+            double expected = a.get(0) + a.get(1) * t + a.get(2) * t * t + a.get(3) * t * t * t;
+            assertEquals(expected, ours.relativeHumidity(Air.celsius(t)).percent(), 1e-11, salt);
+        }
     }
 
     @Test
@@ -59,8 +93,12 @@ class SaturatedSaltTest {
     }
 
     static SaturatedSalt salt(Figures.Row row) {
+        return byFormula(row.text("salt"));
+    }
+
+    private static SaturatedSalt byFormula(String formula) {
         return Arrays.stream(SaturatedSalt.values())
-                .filter(salt -> plain(salt.formula()).equals(row.text("salt")))
+                .filter(salt -> plain(salt.formula()).equals(formula))
                 .findFirst()
                 .orElseThrow();
     }
