@@ -43,6 +43,7 @@ record Track(double mean, double driftOverHalf, double perSecond, Distribution.M
         double slope = drift.differsFromZero(SURE)
                 ? Math.abs(drift.slopePerSecond())
                 : Math.min(Math.abs(drift.slopePerSecond()), drift.standardError());
+        slope = Math.max(0, slope - SINGLE_STEP * step / series.durationSeconds());
         return new Track(
                 series.mean(),
                 slope * middle,
