@@ -34,6 +34,7 @@ function labels(lines) {
     ctx.save();
     ctx.font = FONT.replace('14', String(14 * ratio));
     ctx.textBaseline = 'middle';
+    ctx.textAlign = 'left';
     const ends = lines.map((line, i) => {
       const values = plot.data[i + 1];
       let at = values.length - 1;
@@ -68,7 +69,7 @@ function panel(quantity, unit, lines, width, height) {
       { font: FONT, stroke: hue('--quiet'), grid: { stroke: hue('--hairline'), width: 1 }, ticks: { show: false },
         values: '{HH}:{mm}', space: 70, size: 28 },
       { font: FONT, stroke: hue('--quiet'), grid: { stroke: hue('--hairline'), width: 1 }, ticks: { show: false },
-        size: 56, space: 28, values: (u, ticks) => ticks.map(number) },
+        size: 56, space: 22, values: (u, ticks) => ticks.map(number) },
     ],
     series: [{}].concat(lines.map((line, i) => ({
       stroke: COLOUR[quantity], width: line.kind === 'reference' ? 2 : 1.5, points: { show: false }, spanGaps: false,

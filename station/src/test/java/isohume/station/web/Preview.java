@@ -22,9 +22,10 @@ final class Preview {
             this(times, Instant.parse("2026-03-02T08:00:00Z"), System.nanoTime());
         }
 
+        /** Whole seconds, so that polls keep to their grid. */
         @Override
         public Instant instant() {
-            return start.plusNanos((long) ((System.nanoTime() - startNanos) * times));
+            return start.plusSeconds((long) ((System.nanoTime() - startNanos) / 1e9 * times));
         }
 
         @Override

@@ -47,6 +47,9 @@ public record BenchView(
         List<Order> orders,
         long taken) {
 
+    /** The criterion of a signal of which too little has been seen. */
+    static final String WINDOW = "window";
+
     /**
      * One of the large figures.
      *
@@ -89,7 +92,12 @@ public record BenchView(
             Figure limit,
             String per,
             boolean met,
-            String left) {}
+            String left) {
+        /** Whether enough was seen to judge it. */
+        public boolean judged() {
+            return !criterion.equals(WINDOW);
+        }
+    }
 
     /** Whether an engine is at work, so that figures are expected to move. */
     public boolean live() {

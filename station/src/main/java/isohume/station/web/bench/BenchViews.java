@@ -195,7 +195,7 @@ final class BenchViews {
                         ? Figure.signed(waiting.latest().orElse(Double.NaN), 2)
                         : Figure.of(waiting.latest().orElse(Double.NaN), 2),
                 waiting.difference() ? unit : waiting.quantity().unit(),
-                worst.map(c -> c.kind().name().toLowerCase(Locale.ROOT)).orElse("window"),
+                worst.map(c -> c.kind().name().toLowerCase(Locale.ROOT)).orElse(BenchView.WINDOW),
                 Figure.of(worst.map(Waiting.Criterion::measured).orElse(Double.NaN), 3),
                 Figure.of(worst.map(Waiting.Criterion::limit).orElse(Double.NaN), 3),
                 drift ? unit + "/min" : unit,
