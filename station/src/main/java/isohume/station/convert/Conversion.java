@@ -3,7 +3,6 @@ package isohume.station.convert;
 
 import isohume.moistair.MoistAir;
 import isohume.moistair.OutsideRange;
-import isohume.quantity.DewPoint;
 import isohume.quantity.Phase;
 import isohume.quantity.Pressure;
 import isohume.quantity.Temperature;
@@ -109,8 +108,8 @@ public record Conversion(Question question, Map<Measure, Double> measures, List<
         }
 
         private void point(Measure measure, double vapour, Phase deposit) {
-            if (question.humidity() instanceof Humidity.Dew(DewPoint given) && given.deposit() == deposit) {
-                measures.put(measure, given.celsius()); // as it was given, without a round trip
+            if (question.humidity() instanceof Humidity.Dew dew && dew.point().deposit() == deposit) {
+                measures.put(measure, dew.point().celsius()); // as it was given, without a round trip
                 return;
             }
             try {
