@@ -2,11 +2,13 @@
 package isohume.station.command;
 
 import isohume.station.demo.HeadlessDemo;
+import isohume.station.demo.LiveDemo;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -18,10 +20,13 @@ import picocli.CommandLine.Spec;
         description = "Shows a calibration on the simulated bench that comes with the program: in a browser, or with"
                 + " --headless as files.",
         mixinStandardHelpOptions = true)
+@SuppressWarnings("NullAway.Init") // picocli fills the fields
 final class DemoCommand implements Callable<Integer> {
     @Spec
-    @SuppressWarnings("NullAway.Init") // picocli sets it
     private CommandSpec spec;
+
+    @Mixin
+    private Address address;
 
     @Option(names = "--headless", description = "no pages; leave the results as files in the folder of --out")
     private boolean headless;
@@ -36,11 +41,26 @@ final class DemoCommand implements Callable<Integer> {
             description = "decides all that is drawn: ${DEFAULT-VALUE}")
     private long seed;
 
+    @Option(
+            names = "--speed",
+            paramLabel = "X",
+            defaultValue = "60",
+            description = "times as fast as real time, 1 to 1000: ${DEFAULT-VALUE}")
+    private double speed;
+
+    @Option(
+            names = "--data",
+            paramLabel = "DIR",
+            defaultValue = "data/demo",
+            description = "folder that keeps the journal of the demonstration with pages: ${DEFAULT-VALUE}")
+    private Path data;
+
     @Override
     public Integer call() throws IOException {
-        if (!headless) {
-            throw new ParameterException(spec.commandLine(), "only --headless so far");
-        }
+        return headless ? headless() : live();
+    }
+
+    private int headless() throws IOException {
         if (out == null) {
             throw new ParameterException(spec.commandLine(), "--headless needs --out DIR, where the files go");
         }
@@ -50,6 +70,14 @@ final class DemoCommand implements Callable<Integer> {
         } finally {
             progress.end();
         }
+        return Isohume.DONE;
+    }
+
+    private int live() throws IOException {
+        if (!(speed >= 1 && speed <= 1000)) {
+            throw new ParameterException(spec.commandLine(), "--speed goes from 1 to 1000, was " + speed);
+        }
+        new LiveDemo(data, seed, speed).serve(address.host(), address.port(), System.err::println);
         return Isohume.DONE;
     }
 }

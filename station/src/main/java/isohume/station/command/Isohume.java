@@ -15,7 +15,7 @@ import picocli.CommandLine.IVersionProvider;
         description = "A workbench for people who calibrate humidity and temperature instruments.",
         versionProvider = Isohume.Version.class,
         mixinStandardHelpOptions = true,
-        subcommands = {DemoCommand.class, HelpCommand.class},
+        subcommands = {DemoCommand.class, ServeCommand.class, HelpCommand.class},
         synopsisSubcommandLabel = "COMMAND")
 public final class Isohume implements Callable<Integer> {
     static final int DONE = 0;

@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.station.demo;
 
-import isohume.run.RunFact;
 import isohume.simulator.BenchParameters;
 import isohume.simulator.SimulatedBench;
-import isohume.station.Program;
 import isohume.station.bench.OpenBench;
 import isohume.station.job.Texts;
 import isohume.station.job.Worksheet;
@@ -41,17 +39,6 @@ final class DemoBench implements AutoCloseable {
 
     OpenBench open() {
         return open;
-    }
-
-    RunFact.Started started() {
-        return new RunFact.Started(
-                worksheet.plan(),
-                worksheet.job().benchTitle(),
-                worksheet.roles(),
-                worksheet.job().formulation(),
-                worksheet.job().operator(),
-                Program.title(),
-                worksheet.record());
     }
 
     @Override

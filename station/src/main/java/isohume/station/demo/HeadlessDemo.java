@@ -12,6 +12,7 @@ import isohume.run.Phase;
 import isohume.run.Run;
 import isohume.run.RunFact;
 import isohume.run.RunNotation;
+import isohume.station.Program;
 import isohume.station.bench.Overheard;
 import isohume.station.bench.RecordedRun;
 import isohume.station.paper.Papers;
@@ -75,7 +76,7 @@ public final class HeadlessDemo {
             run = Run.begin(
                     new Overheard(journal, this::hear),
                     STREAM,
-                    bench.started(),
+                    bench.worksheet().started(bench.worksheet().job().operator(), Program.title()),
                     bench.open().bench(),
                     SimulatedTime.asFastAsItCan(bench.simulated()));
         }

@@ -3,6 +3,7 @@ package isohume.station.demo;
 
 import isohume.run.Timekeeper;
 import isohume.simulator.SimulatedBench;
+import isohume.station.bench.WallTime;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -47,18 +48,10 @@ final class SimulatedTime implements Timekeeper {
         Instant began = wall.instant();
         Instant from = bench.now();
         while (bench.now().isBefore(when) && !unless.getAsBoolean()) {
-            pause();
+            WallTime.pause(GLANCE);
             Duration passed = Duration.between(began, wall.instant());
             Instant reached = from.plusNanos(Math.round(passed.toNanos() * speed));
             bench.advanceTo(reached.isBefore(when) ? reached : when);
-        }
-    }
-
-    private static void pause() {
-        try {
-            Thread.sleep(GLANCE);
-        } catch (InterruptedException asked) {
-            Thread.currentThread().interrupt(); // whoever waits goes on a little early, and looks again
         }
     }
 }

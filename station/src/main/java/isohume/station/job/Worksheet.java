@@ -9,6 +9,7 @@ import isohume.result.Job;
 import isohume.run.Plan;
 import isohume.run.PlanSheet;
 import isohume.run.Roles;
+import isohume.run.RunFact;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -97,6 +98,11 @@ public record Worksheet(Job job, Plan plan, Roles roles, List<String> devices, S
                 throw plan.wrong("instruments", "two instruments are called " + id, "give each its own id");
             }
         }
+    }
+
+    /** The first fact of a run of this worksheet. */
+    public RunFact.Started started(String operator, String program) {
+        return new RunFact.Started(plan, job.benchTitle(), roles, job.formulation(), operator, program, record);
     }
 
     /** The worksheet that a run was begun with, from the record that was kept with it. */

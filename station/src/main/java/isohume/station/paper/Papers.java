@@ -22,6 +22,9 @@ import java.util.Map;
 
 /** The files of one calibration. All are made before the first is written, so that trouble leaves none half done. */
 public final class Papers {
+    private static final String CERTIFICATE = "certificate-";
+    private static final String PDF = ".pdf";
+
     private Papers() {}
 
     /**
@@ -35,13 +38,23 @@ public final class Papers {
         files.put("readings.csv", readings(results));
         for (Item item : results.job().items()) {
             if (!results.of(item.id()).isEmpty()) {
-                files.put("certificate-" + item.id() + ".pdf", pdf(draft(results, item.id(), issuedAt)));
+                files.put(certificateName(item.id()), pdf(draft(results, item.id(), issuedAt)));
             }
         }
         Files.createDirectories(folder);
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
             put(folder.resolve(file.getKey()), file.getValue());
         }
+    }
+
+    /** The file of an instrument's certificate. */
+    public static String certificateName(String item) {
+        return CERTIFICATE + item + PDF;
+    }
+
+    /** The instrument whose certificate a file is; the inverse of {@link #certificateName}. */
+    public static String itemOf(String certificateName) {
+        return certificateName.substring(CERTIFICATE.length(), certificateName.length() - PDF.length());
     }
 
     /** Puts a file in its place whole or not at all. */

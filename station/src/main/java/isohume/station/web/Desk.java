@@ -53,6 +53,12 @@ public interface Desk {
      */
     Told order(String run, Order order, String operator, String reason);
 
+    /** The title of the plan that can be begun on the bench; empty when no bench is connected. */
+    Optional<String> ready();
+
+    /** Begins that plan. Returns once its first fact is on disk. */
+    Told begin(String operator);
+
     /**
      * A run in the list of runs.
      *

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.station.bench;
+
+import isohume.run.Timekeeper;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.function.BooleanSupplier;
+
+/** Time as it passes for everybody. */
+public final class WallTime implements Timekeeper {
+    private static final Duration GLANCE = Duration.ofMillis(50); // between two looks at whether to stop waiting
+
+    private final InstantSource clock;
+
+    public WallTime(InstantSource clock) {
+        this.clock = clock;
+    }
+
+    @Override
+    public Instant instant() {
+        return clock.instant();
+    }
+
+    @Override
+    public void waitUntil(Instant when, BooleanSupplier unless) {
+        while (clock.instant().isBefore(when) && !unless.getAsBoolean()) {
+            Duration left = Duration.between(clock.instant(), when);
+            pause(left.compareTo(GLANCE) < 0 ? left : GLANCE);
+        }
+    }
+
+    /** A pause that may end early; whoever waits looks at the clock again. */
+    public static void pause(Duration pause) {
+        try {
+            Thread.sleep(pause.isNegative() ? Duration.ZERO : pause);
+        } catch (InterruptedException hurried) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}

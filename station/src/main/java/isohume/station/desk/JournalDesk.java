@@ -1,0 +1,212 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.station.desk;
+
+import isohume.journal.Entry;
+import isohume.journal.Journal;
+import isohume.journal.StreamName;
+import isohume.result.Item;
+import isohume.result.Results;
+import isohume.run.Course;
+import isohume.run.Order;
+import isohume.run.Phase;
+import isohume.station.Program;
+import isohume.station.bench.RecordedRun;
+import isohume.station.bench.Workplace;
+import isohume.station.paper.Papers;
+import isohume.station.web.Desk;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.InstantSource;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A desk over a journal, with a bench beside it or without. */
+public final class JournalDesk implements Desk {
+    private static final String PDF = "application/pdf";
+    private static final String READINGS = "readings.csv";
+    private static final String RESULTS = "results.json";
+
+    private final Journal journal;
+    private final Optional<Workplace> workplace;
+    private final InstantSource clock;
+    private final ZoneId zone;
+    private final String remark;
+    private final Map<StreamName, Course> courses = new HashMap<>();
+    private final Map<StreamName, Evaluated> evaluated = new HashMap<>();
+
+    /** Results of a run when that many points were whole. */
+    private record Evaluated(int points, Results results) {}
+
+    /**
+     * A desk.
+     *
+     * @param remark what everybody who looks at the bench has to know; may be empty
+     */
+    public JournalDesk(
+            Journal journal, Optional<Workplace> workplace, InstantSource clock, ZoneId zone, String remark) {
+        this.journal = journal;
+        this.workplace = workplace;
+        this.clock = clock;
+        this.zone = zone;
+        this.remark = remark;
+    }
+
+    @Override
+    public String program() {
+        return Program.title();
+    }
+
+    @Override
+    public InstantSource clock() {
+        return clock;
+    }
+
+    @Override
+    public ZoneId zone() {
+        return zone;
+    }
+
+    @Override
+    public String remark() {
+        return remark;
+    }
+
+    @Override
+    public Optional<String> current() {
+        List<StreamName> runs = journal.streams("run");
+        for (StreamName run : runs.reversed()) {
+            if (summary(run).phase().underWay()) {
+                return Optional.of(run.id());
+            }
+        }
+        return runs.isEmpty() ? Optional.empty() : Optional.of(runs.getLast().id());
+    }
+
+    @Override
+    public List<Summary> runs() {
+        return journal.streams("run").reversed().stream().map(this::summary).toList();
+    }
+
+    private Summary summary(StreamName stream) {
+        synchronized (courses) {
+            Course course = course(stream);
+            return new Summary(
+                    stream.id(),
+                    course.plan().title(),
+                    course.started().bench(),
+                    course.started().operator(),
+                    course.began(),
+                    course.phase(),
+                    course.recorded().size() + course.skipped().size(),
+                    course.plan().points().size());
+        }
+    }
+
+    /** The course brought up to now; to be read while {@link #courses} is held. */
+    private Course course(StreamName stream) {
+        synchronized (courses) {
+            Course course = courses.computeIfAbsent(stream, s -> new Course());
+            new RecordedRun(journal, stream).catchUp(course);
+            return course;
+        }
+    }
+
+    @Override
+    public List<Entry> facts(String run, long after, int most) {
+        return stream(run).map(s -> journal.read(s, after, most)).orElse(List.of());
+    }
+
+    private Optional<StreamName> stream(String run) {
+        return journal.streams("run").stream().filter(s -> s.id().equals(run)).findFirst();
+    }
+
+    @Override
+    public Optional<Results> results(String run) {
+        return stream(run).flatMap(this::results);
+    }
+
+    private Optional<Results> results(StreamName stream) {
+        synchronized (courses) {
+            int points = course(stream).recorded().size();
+            if (points == 0) {
+                return Optional.empty();
+            }
+            Evaluated known = evaluated.get(stream);
+            if (known == null || known.points() != points) {
+                known = new Evaluated(points, new RecordedRun(journal, stream).results());
+                evaluated.put(stream, known);
+            }
+            return Optional.of(known.results());
+        }
+    }
+
+    @Override
+    public List<Document> documents(String run) {
+        List<Document> documents = new ArrayList<>();
+        results(run).ifPresent(results -> {
+            for (Item item : results.job().items()) {
+                if (!results.of(item.id()).isEmpty()) {
+                    documents.add(new Document(Papers.certificateName(item.id()), "Certificate of " + item.id(), PDF));
+                }
+            }
+            documents.add(new Document(READINGS, "Readings as CSV", "text/csv"));
+            documents.add(new Document(RESULTS, "Results as JSON", "application/json"));
+        });
+        return documents;
+    }
+
+    @Override
+    public Optional<byte[]> document(String run, String name) {
+        boolean known = documents(run).stream().anyMatch(d -> d.name().equals(name));
+        return known ? results(run).map(results -> bytes(results, name)) : Optional.empty();
+    }
+
+    private byte[] bytes(Results results, String name) {
+        try {
+            return switch (name) {
+                case READINGS -> Papers.readings(results);
+                case RESULTS -> Papers.summary(results);
+                default -> Papers.pdf(Papers.draft(results, Papers.itemOf(name), clock.instant()));
+            };
+        } catch (IOException unwritable) {
+            throw new UncheckedIOException(unwritable);
+        }
+    }
+
+    @Override
+    public Told order(String run, Order order, String operator, String reason) {
+        Optional<StreamName> stream = stream(run);
+        if (workplace.isEmpty() || stream.isEmpty()) {
+            return new Told.Refused("No bench is connected; start the program with the plan of one to give orders.");
+        }
+        if (workplace.get().order(stream.get(), order, operator, reason)) {
+            return new Told.PassedOn();
+        }
+        boolean stopped = summary(stream.get()).phase() == Phase.SAFE_STOP;
+        if (order == Order.RESUME && stopped) {
+            return workplace.get().resume(stream.get(), operator)
+                    ? new Told.PassedOn()
+                    : new Told.Refused("Another run is at work on the bench; stop it first.");
+        }
+        return new Told.Refused("The run is over; its record stays as it is.");
+    }
+
+    @Override
+    public Told begin(String operator) {
+        if (workplace.isEmpty()) {
+            return new Told.Refused("No bench is connected; start the program with the plan of one.");
+        }
+        return workplace.get().begin(operator).isPresent()
+                ? new Told.PassedOn()
+                : new Told.Refused("A run is at work on the bench already.");
+    }
+
+    @Override
+    public Optional<String> ready() {
+        return workplace.map(place -> place.worksheet().plan().title());
+    }
+}
