@@ -10,6 +10,8 @@ public final class Main {
     private Main() {}
 
     public static void main(String... arguments) {
+        // before anything logs: the web half's manager cannot be put in later
+        System.setProperty("java.util.logging.manager", "org.jboss.logmanager.LogManager");
         System.exit(Isohume.run(arguments));
     }
 }

@@ -126,6 +126,7 @@ async function refresh(fresh) {
 if (place) {
   let taken = -1;
   spans.hidden = false;
+  span = spans.querySelector('[aria-pressed=true]').dataset.span;
   spans.addEventListener('click', event => {
     const chosen = event.target.dataset.span;
     if (!chosen) return;

@@ -21,15 +21,15 @@ import org.jboss.resteasy.reactive.RestPath;
 import org.jboss.resteasy.reactive.RestQuery;
 import org.jspecify.annotations.Nullable;
 
-/** The bench's data and a run's strip chart. */
-@Path("/api")
-@Tag(name = "bench")
+/** How a run stands, and its strip chart. */
+@Path("/api/runs")
+@Tag(name = "runs")
 @Produces(MediaType.APPLICATION_JSON)
-public final class RunApi {
+public final class RunStateApi {
     private final Following following;
     private final Desk desk;
 
-    RunApi(Following following, Desk desk) {
+    RunStateApi(Following following, Desk desk) {
         this.following = following;
         this.desk = desk;
     }
@@ -50,23 +50,14 @@ public final class RunApi {
     public record Drawn(String key, String label, String quantity, String kind) {}
 
     @GET
-    @Path("bench")
-    @Operation(summary = "How the run on the bench, or the last one there, stands")
-    public RunState bench() {
-        return desk.current()
-                .flatMap(run -> RunState.of(following.run(run), desk))
-                .orElseThrow(() -> new NotFoundException("no run has been started on this bench"));
-    }
-
-    @GET
-    @Path("runs/{run}")
+    @Path("{run}")
     @Operation(summary = "How a run stands")
     public RunState run(@RestPath String run) {
         return RunState.of(following.run(run), desk).orElseThrow(NotFoundException::new);
     }
 
     @GET
-    @Path("runs/{run}/trace")
+    @Path("{run}/trace")
     @Operation(summary = "The lines of a run's strip chart")
     public Strip trace(
             @RestPath String run,

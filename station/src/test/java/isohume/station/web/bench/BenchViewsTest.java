@@ -1,0 +1,118 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.station.web.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import isohume.journal.Entry;
+import isohume.run.Order;
+import isohume.run.Phase;
+import isohume.run.RunFact;
+import isohume.run.RunNotation;
+import isohume.station.web.CutDesk;
+import isohume.station.web.InventedDesk;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.function.Predicate;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** The bench's view along a whole run that the engine itself carried out on an invented bench. */
+class BenchViewsTest {
+    private static InventedDesk desk = new InventedDesk(new InventedDesk.Jumping());
+    private static List<Entry> facts = List.of();
+
+    @BeforeAll
+    static void carryOut() {
+        desk.carryOut();
+        facts = desk.facts(InventedDesk.RUN, 0, Integer.MAX_VALUE);
+    }
+
+    @Test
+    void a_run_without_facts_has_no_view() {
+        assertTrue(BenchViews.of(new Followed("another"), desk).isEmpty());
+    }
+
+    @Test
+    void a_run_that_has_only_begun_shows_its_plan_and_no_figures() {
+        BenchView view = at(1, Duration.ZERO);
+        assertEquals(5, view.steps().size());
+        assertEquals("", view.read());
+        assertTrue(view.figures().stream().allMatch(f -> f.value().toString().equals("–")));
+    }
+
+    @Test
+    void at_every_fact_the_word_is_the_phase_and_the_orders_fit_it() {
+        for (int number = 2; number <= facts.size(); number += 7) {
+            BenchView view = at(number, Duration.ZERO);
+            assertEquals(view.phase().word(), view.word());
+            assertEquals(view.live(), view.orders().contains(Order.STOP), "fact " + number);
+            assertFalse(view.orders().contains(Order.HOLD) && view.phase() == Phase.HELD, "fact " + number);
+            assertTrue(view.steps().stream().filter(BenchView.Step::now).count() <= 1);
+        }
+    }
+
+    @Test
+    void figures_that_stand_still_while_a_run_is_at_work_are_old_after_three_polls() {
+        long observed = first(f -> f instanceof RunFact.Observed);
+        assertFalse(at(observed, Duration.ofSeconds(30)).old());
+        assertTrue(at(observed, Duration.ofSeconds(31)).old());
+    }
+
+    @Test
+    void the_last_figures_of_a_finished_run_are_not_old_but_at_the_end() {
+        BenchView view = at(facts.size(), Duration.ofDays(1));
+        assertFalse(view.old());
+        assertFalse(view.live());
+        assertEquals("finished", view.word());
+        assertTrue(view.steps().stream().allMatch(s -> s.standing() == BenchView.Standing.RECORDED));
+    }
+
+    @Test
+    void once_a_point_soaks_its_expected_time_is_what_it_took_within_two_polls() {
+        long soaking = first(f -> f instanceof RunFact.Entered e && e.phase() == Phase.SOAK && e.point() == 2);
+        long recorded = first(f -> f instanceof RunFact.Recorded r && r.point() == 2);
+        Duration took = Duration.between(instant(soaking), instant(recorded));
+        Duration expected = forecast(soaking).point().orElseThrow();
+        assertEquals(took.toSeconds(), expected.toSeconds(), 20, "expected " + expected + ", took " + took);
+    }
+
+    @Test
+    void a_recording_point_counts_its_readings() {
+        long recording = first(f -> f instanceof RunFact.Entered e && e.phase() == Phase.RECORD);
+        assertEquals("0 of 30 readings", at(recording, Duration.ZERO).progress());
+        assertEquals("3 of 30 readings", at(recording + 3, Duration.ZERO).progress());
+    }
+
+    @Test
+    void nothing_is_forecast_for_a_run_that_has_ended() {
+        Forecast forecast = forecast(facts.size());
+        assertTrue(forecast.point().isEmpty());
+        assertTrue(forecast.run().isEmpty());
+    }
+
+    private static BenchView at(long number, Duration later) {
+        return BenchViews.of(new Followed(InventedDesk.RUN), new CutDesk(desk, number, later))
+                .orElseThrow();
+    }
+
+    private static Forecast forecast(long number) {
+        CutDesk cut = new CutDesk(desk, number, Duration.ZERO);
+        return new Followed(InventedDesk.RUN)
+                .look(cut, f -> Forecast.of(f, cut.clock().instant()));
+    }
+
+    private static Instant instant(long number) {
+        return facts.get((int) number - 1).at();
+    }
+
+    private static long first(Predicate<RunFact> wanted) {
+        return facts.stream()
+                .filter(e -> wanted.test(RunNotation.decode(e.fact())))
+                .findFirst()
+                .orElseThrow()
+                .number();
+    }
+}
