@@ -12,6 +12,8 @@ public final class Main {
     public static void main(String... arguments) {
         // before anything logs: the web half's manager cannot be put in later
         System.setProperty("java.util.logging.manager", "org.jboss.logmanager.LogManager");
+        // before anything logs: the web half brings its own manager, which the runtime looks up only once
+        System.setProperty("java.util.logging.manager", "org.jboss.logmanager.LogManager");
         System.exit(Isohume.run(arguments));
     }
 }
