@@ -27,8 +27,6 @@ import java.util.Optional;
 /** A desk over a journal, with a bench beside it or without. */
 public final class JournalDesk implements Desk {
     private static final String PDF = "application/pdf";
-    private static final String READINGS = "readings.csv";
-    private static final String RESULTS = "results.json";
 
     private final Journal journal;
     private final Optional<Workplace> workplace;
@@ -153,8 +151,6 @@ public final class JournalDesk implements Desk {
                     documents.add(new Document(Papers.certificateName(item.id()), "Certificate of " + item.id(), PDF));
                 }
             }
-            documents.add(new Document(READINGS, "Readings as CSV", "text/csv"));
-            documents.add(new Document(RESULTS, "Results as JSON", "application/json"));
         });
         return documents;
     }
@@ -167,11 +163,7 @@ public final class JournalDesk implements Desk {
 
     private byte[] bytes(Results results, String name) {
         try {
-            return switch (name) {
-                case READINGS -> Papers.readings(results);
-                case RESULTS -> Papers.summary(results);
-                default -> Papers.pdf(Papers.draft(results, Papers.itemOf(name), clock.instant()));
-            };
+            return Papers.pdf(Papers.draft(results, Papers.itemOf(name), clock.instant()));
         } catch (IOException unwritable) {
             throw new UncheckedIOException(unwritable);
         }

@@ -68,6 +68,16 @@ public record CutDesk(InventedDesk whole, long last, Duration later) implements 
     }
 
     @Override
+    public Optional<String> ready() {
+        return Optional.empty();
+    }
+
+    @Override
+    public Told begin(String operator) {
+        return new Told.Refused("No bench is connected.");
+    }
+
+    @Override
     public Told order(String run, Order order, String operator, String reason) {
         return whole.order(run, order, operator, reason);
     }

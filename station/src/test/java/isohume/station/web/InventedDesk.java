@@ -133,6 +133,16 @@ public final class InventedDesk implements Desk {
     }
 
     @Override
+    public Optional<String> ready() {
+        return Optional.empty();
+    }
+
+    @Override
+    public Told begin(String operator) {
+        return new Told.Refused("No bench is connected.");
+    }
+
+    @Override
     public Told order(String name, Order order, String operator, String reason) {
         run.order(order, operator, reason);
         return new Told.PassedOn();

@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.station;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Dimension;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/** A technician looks on while a point is calibrated, and takes the certificate. In a real Chromium. */
+class BrowserIT {
+    private static final Duration PATIENCE = Duration.ofMinutes(2);
+
+    private static RunningProgram program;
+    private static ChromeDriver browser;
+    private static Path pictures;
+    private static Path downloads;
+
+    @BeforeAll
+    static void open() throws Exception {
+        pictures = RunningProgram.output("pictures");
+        downloads = Files.createTempDirectory("downloads");
+        browser = new ChromeDriver(
+                new ChromeDriverService.Builder()
+                        .usingDriverExecutable(new java.io.File("/usr/bin/chromedriver"))
+                        .build(),
+                options());
+        browser.manage().window().setSize(new Dimension(1280, 800));
+        Path data = Files.createTempDirectory("demo");
+        program = RunningProgram.with("demo", "--port", "0", "--speed", "150", "--data", data.toString());
+        browser.get(program.address());
+    }
+
+    private static ChromeOptions options() {
+        return new ChromeOptions()
+                .setBinary("/usr/bin/chromium")
+                .setExperimentalOption("prefs", Map.of("download.default_directory", downloads.toString()))
+                .addArguments(
+                        "--headless",
+                        "--no-sandbox",
+                        "--disable-gpu",
+                        "--disable-quic",
+                        "--no-first-run",
+                        "--disable-background-networking",
+                        "--disable-component-update",
+                        "--disable-sync",
+                        "--hide-scrollbars");
+    }
+
+    @AfterAll
+    static void close() {
+        if (browser != null) {
+            browser.quit();
+        }
+        if (program != null) {
+            program.close();
+        }
+    }
+
+    @Test
+    void a_point_goes_from_approach_over_soak_to_record_and_its_certificate_can_be_taken() throws Exception {
+        List<String> seen = new ArrayList<>();
+        for (String phase : List.of("approach", "soak", "record")) {
+            until(() -> phase().equals(phase), "the phase " + phase);
+            seen.add(phase());
+            keep("bench-" + phase);
+        }
+        assertEquals(List.of("approach", "soak", "record"), seen);
+
+        until(() -> !browser.findElements(By.cssSelector(".step.is-done")).isEmpty(), "a whole point");
+        keep("bench");
+        browser.manage().window().setSize(new Dimension(1024, 600));
+        keep("bench-small");
+        browser.manage().window().setSize(new Dimension(1280, 800));
+
+        browser.findElement(By.cssSelector("header a[href^='/runs/']")).click();
+        WebElement budget = browser.findElement(By.cssSelector("section.result a.open"));
+        keep("run");
+        budget.click();
+        until(() -> browser.findElement(By.cssSelector(".opened")).getText().contains("calibration"), "the budget");
+        keep("budget");
+
+        WebElement certificate = browser.findElement(By.partialLinkText("Certificate of A-1042"));
+        String address = String.valueOf(certificate.getDomAttribute("href"));
+        certificate.click();
+        Path file = downloads.resolve("certificate-A-1042.pdf");
+        until(() -> Files.exists(file), "the certificate");
+        byte[] bytes = program.get(address);
+        assertEquals("%PDF", new String(bytes, 0, 4, StandardCharsets.US_ASCII));
+        assertTrue(bytes.length > 20_000, "a certificate has some weight, had " + bytes.length + " bytes");
+    }
+
+    @Test
+    void pages_for_converting_for_safety_and_for_the_wall_open() throws Exception {
+        String home = program.address();
+        for (String page : List.of("convert?temperature=23&dew_point=12.03", "safety", "bench/wall", "runs")) {
+            browser.get(home + page);
+            keep(page.replaceAll("\\W.*", ""));
+            assertTrue(browser.findElements(By.tagName("h1")).size() <= 1, page + " has one heading");
+            assertEquals(0, browser.findElements(By.cssSelector(".error")).size(), page + " is no error page");
+        }
+        browser.get(home);
+    }
+
+    private static String phase() {
+        try {
+            return browser.findElement(By.cssSelector(".phase .word span")).getText();
+        } catch (StaleElementReferenceException replaced) {
+            return ""; // the live part was renewed just now
+        }
+    }
+
+    private static void until(java.util.function.BooleanSupplier there, String what) {
+        new WebDriverWait(browser, PATIENCE, Duration.ofMillis(100))
+                .withMessage(() -> what + " did not come; the program said: " + program.said())
+                .ignoring(StaleElementReferenceException.class)
+                .until(b -> there.getAsBoolean());
+    }
+
+    private static void keep(String name) throws IOException {
+        Files.write(pictures.resolve(name + ".png"), browser.getScreenshotAs(OutputType.BYTES));
+    }
+}
