@@ -13,6 +13,7 @@ import isohume.result.PointResult;
 import isohume.result.Results;
 import java.io.IOException;
 import java.io.Writer;
+import java.util.List;
 
 /**
  * Results as JSON: {@code {"job", "units", "points": […], "hysteresis": […]}}, with full precision. Values are in the
@@ -26,11 +27,22 @@ public final class ResultsJson {
 
     /** Writes the results; the writer stays open. */
     public static void write(Results results, Writer to) throws IOException {
+        write(tree(results), to);
+    }
+
+    /** Writes the results and, as {@code "remarks": […]}, what is to be said about them; the writer stays open. */
+    public static void write(Results results, List<String> remarks, Writer to) throws IOException {
+        ObjectNode root = tree(results);
+        remarks.forEach(root.putArray("remarks")::add);
+        write(root, to);
+    }
+
+    private static void write(ObjectNode root, Writer to) throws IOException {
         DefaultIndenter lines = new DefaultIndenter("  ", "\n");
         ObjectMapper mapper = new ObjectMapper();
         mapper.configure(JsonGenerator.Feature.AUTO_CLOSE_TARGET, false);
         mapper.writer(new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines))
-                .writeValue(to, tree(results));
+                .writeValue(to, root);
     }
 
     static ObjectNode tree(Results results) {

@@ -14,15 +14,18 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Everything written down before the work, read and checked.
  *
  * @param devices names of the device descriptions: the chamber's first, then references and instruments under test;
  *     empty when the readings come from elsewhere
+ * @param depositBy who decided on the phase of the mirror's deposit, for readings that come from elsewhere
  * @param record the documents themselves, to be kept with the run
  */
-public record Worksheet(Job job, Plan plan, Roles roles, List<String> devices, String record) {
+public record Worksheet(
+        Job job, Plan plan, Roles roles, List<String> devices, Optional<String> depositBy, String record) {
     public Worksheet {
         devices = List.copyOf(devices);
     }
@@ -56,8 +59,9 @@ public record Worksheet(Job job, Plan plan, Roles roles, List<String> devices, S
         }
         plan.refuseOthers();
         refuseTwice(plan, items);
+        Optional<String> depositBy = order.has("deposit-by") ? Optional.of(order.text("deposit-by")) : Optional.empty();
         Job job = job(order, formulation, bench, items);
-        return new Worksheet(job, points, bench.roles(channels(items)), devices, kept.record());
+        return new Worksheet(job, points, bench.roles(channels(items)), devices, depositBy, kept.record());
     }
 
     private static Job job(Sheet order, Formulation formulation, BenchSheet bench, List<Item> items) {

@@ -18,6 +18,7 @@ import java.nio.file.StandardCopyOption;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** The files of one calibration. All are made before the first is written, so that trouble leaves none half done. */
@@ -33,12 +34,23 @@ public final class Papers {
      * @throws IOException when the folder cannot be written
      */
     public static void write(Results results, Instant issuedAt, Path folder) throws IOException {
+        write(results, results.objections(), issuedAt, folder);
+    }
+
+    /**
+     * The same with remarks, which stand in the summary and on each certificate.
+     *
+     * @throws IOException when the folder cannot be written
+     */
+    public static void write(Results results, List<String> remarks, Instant issuedAt, Path folder) throws IOException {
         Map<String, byte[]> files = new LinkedHashMap<>();
-        files.put("summary.json", summary(results));
+        files.put("summary.json", summary(results, remarks));
         files.put("readings.csv", readings(results));
         for (Item item : results.job().items()) {
             if (!results.of(item.id()).isEmpty()) {
-                files.put(certificateName(item.id()), pdf(draft(results, item.id(), issuedAt)));
+                files.put(
+                        certificateName(item.id()),
+                        pdf(draft(results, item.id(), issuedAt).withRemarks(remarks)));
             }
         }
         Files.createDirectories(folder);
@@ -84,8 +96,13 @@ public final class Papers {
 
     /** Results as JSON. */
     public static byte[] summary(Results results) throws IOException {
+        return summary(results, results.objections());
+    }
+
+    /** Results as JSON, and what is to be said about them. */
+    public static byte[] summary(Results results, List<String> remarks) throws IOException {
         StringWriter text = new StringWriter();
-        ResultsJson.write(results, text);
+        ResultsJson.write(results, remarks, text);
         return text.toString().getBytes(StandardCharsets.UTF_8);
     }
 
