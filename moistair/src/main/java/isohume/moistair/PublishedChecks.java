@@ -56,8 +56,8 @@ public final class PublishedChecks {
     private void addHylandWexler() {
         Formulation by = Formulation.HYLAND_WEXLER_1983;
         saturation(by, Phase.ICE, kelvin(173.15), HYLAND_WEXLER, 1.40510e-3, 1e-8);
-        saturation(by, Phase.ICE, kelvin(273.15), HYLAND_WEXLER, 611.153, 1e-3);
-        saturation(by, Phase.WATER, kelvin(273.15), HYLAND_WEXLER, 611.213, 1e-3);
+        saturation(by, Phase.ICE, celsius(0), HYLAND_WEXLER, 611.153, 1e-3);
+        saturation(by, Phase.WATER, celsius(0), HYLAND_WEXLER, 611.213, 1e-3);
         saturation(by, Phase.WATER, kelvin(373.15), HYLAND_WEXLER, 101_419, 1);
         saturation(by, Phase.WATER, kelvin(473.15), HYLAND_WEXLER, 1.55507e6, 10);
         String ashrae = "ASHRAE Fundamentals 2017, chapter 1, table 3, an IAPWS table; 300 ppm";
