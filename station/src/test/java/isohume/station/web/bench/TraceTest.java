@@ -17,8 +17,9 @@ class TraceTest {
         List<Trace.Row> rows = trace.after(-1);
         assertTrue(rows.size() <= 100 && rows.size() >= 45, rows.size() + " rows");
         assertEquals(0, rows.get(0).second());
-        assertTrue(rows.get(rows.size() - 1).second() > 97_000, "ends at "
-                + rows.get(rows.size() - 1).second());
+        assertTrue(
+                rows.get(rows.size() - 1).second() > 97_000,
+                "ends at " + rows.get(rows.size() - 1).second());
         for (int i = 1; i < rows.size(); i++) {
             assertTrue(rows.get(i).second() > rows.get(i - 1).second());
         }
