@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.Parameter;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestQuery;
@@ -26,12 +27,13 @@ import org.jspecify.annotations.Nullable;
 @Produces(MediaType.APPLICATION_JSON)
 public final class ConvertApi {
     /** All measures, each under its key, with their units beside them. */
+    @Schema(description = "Besides these keys there is one for each measure, as units lists them.")
     @JsonPropertyOrder({"temperature", "pressure", "formulation"})
     public record Answer(
             double temperature,
             double pressure,
             String formulation,
-            @JsonAnyGetter Map<String, Double> measures,
+            @JsonAnyGetter @Schema(hidden = true) Map<String, Double> measures,
             Map<String, String> units,
             List<String> notes) {}
 
