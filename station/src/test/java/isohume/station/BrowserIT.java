@@ -85,7 +85,7 @@ class BrowserIT {
         }
         assertEquals(List.of("approach", "soak", "record"), seen);
 
-        until(() -> !browser.findElements(By.cssSelector(".step.is-done")).isEmpty(), "a whole point");
+        until(() -> !browser.findElements(By.cssSelector(".step.is-RECORDED")).isEmpty(), "a whole point");
         keep("bench");
         browser.manage().window().setSize(new Dimension(1024, 600));
         keep("bench-small");
@@ -113,7 +113,7 @@ class BrowserIT {
         String home = program.address();
         for (String page : List.of("convert?temperature=23&dew_point=12.03", "safety", "bench/wall", "runs")) {
             browser.get(home + page);
-            keep(page.replaceAll("\\W.*", ""));
+            keep(page.replaceAll(".*/", "").replaceAll("\\W.*", ""));
             assertTrue(browser.findElements(By.tagName("h1")).size() <= 1, page + " has one heading");
             assertEquals(0, browser.findElements(By.cssSelector(".error")).size(), page + " is no error page");
         }
