@@ -21,7 +21,13 @@ import picocli.CommandLine.Spec;
         description = "A workbench for people who calibrate humidity and temperature instruments.",
         versionProvider = Isohume.Version.class,
         mixinStandardHelpOptions = true,
-        subcommands = {DemoCommand.class, EvaluateCommand.class, VerifyCommand.class, HelpCommand.class},
+        subcommands = {
+            DemoCommand.class,
+            ConvertCommand.class,
+            EvaluateCommand.class,
+            VerifyCommand.class,
+            HelpCommand.class
+        },
         synopsisSubcommandLabel = "COMMAND")
 public final class Isohume implements Callable<Integer> {
     static final int DONE = 0;
