@@ -159,7 +159,8 @@ class ArrowsTest {
         String name = access.getTarget().getName();
         boolean handed = access.getDescription().contains("(java.time.Clock)");
         return switch (owner) {
-            case "java.lang.System" -> Set.of("currentTimeMillis", "getenv", "getProperty").contains(name);
+            case "java.lang.System" ->
+                Set.of("currentTimeMillis", "getenv", "getProperty").contains(name);
             case "java.time.Clock" -> name.startsWith("system") || name.startsWith("tick") && !handed;
             case "java.time.InstantSource" -> name.equals("system");
             case "java.lang.Math", "java.lang.StrictMath" -> name.equals("random");
