@@ -10,6 +10,8 @@ import isohume.uncertainty.Rounded;
 import isohume.uncertainty.conformity.Decision;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 
 /**
  * One result, rounded for a person: U to two digits, everything else to the same place.
@@ -49,9 +51,14 @@ public record ResultRow(
                 p.decision().map(d -> tolerance(d, place)).orElse(""),
                 p.decision().map(d -> d.verdict().words()).orElse(""),
                 p.decision().map(d -> Mark.of(d.verdict())).orElse(new RawString("")),
-                base + "/budget/" + p.instrument() + "/" + p.quantity().key() + "/"
+                base + "/budget/" + segment(p.instrument()) + "/" + p.quantity().key() + "/"
                         + p.point().number(),
                 base + "/readings/" + p.point().number());
+    }
+
+    /** A name as a part of an address. */
+    static String segment(String name) {
+        return URLEncoder.encode(name, StandardCharsets.UTF_8).replace("+", "%20");
     }
 
     static String direction(Point point) {

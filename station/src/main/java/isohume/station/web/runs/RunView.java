@@ -33,9 +33,11 @@ public record RunView(
     /**
      * Results of one quantity of one instrument.
      *
+     * @param anchor a name that is unique on the page
      * @param plot the error plot as an {@code svg} element
      */
     public record Table(
+            String anchor,
             String instrument,
             String about,
             Quantity quantity,
@@ -43,12 +45,7 @@ public record RunView(
             String differenceUnit,
             boolean decided,
             RawString plot,
-            List<ResultRow> rows) {
-        /** A name that is unique on the page. */
-        public String anchor() {
-            return instrument + "-" + quantity.key();
-        }
-    }
+            List<ResultRow> rows) {}
 
     /** How far the two directions lie apart. */
     public record Hysteresis(String instrument, Quantity quantity, String at, Figure difference, String unit) {}
@@ -62,7 +59,8 @@ public record RunView(
         List<Table> tables = new ArrayList<>();
         for (Item item : found.job().items()) {
             for (Specification channel : item.channels()) {
-                table(summary.run(), found, item, channel.quantity()).ifPresent(tables::add);
+                table(summary.run(), found, item, channel.quantity(), tables.size() + 1)
+                        .ifPresent(tables::add);
             }
         }
         return new RunView(
@@ -74,7 +72,7 @@ public record RunView(
                 found.hysteresis().stream().map(RunView::hysteresis).toList());
     }
 
-    private static Optional<Table> table(String run, Results results, Item item, Quantity quantity) {
+    private static Optional<Table> table(String run, Results results, Item item, Quantity quantity, int number) {
         List<PointResult> points = results.of(item.id()).stream()
                 .filter(p -> p.quantity() == quantity)
                 .toList();
@@ -83,6 +81,7 @@ public record RunView(
         }
         Job.Decision decision = results.job().decision();
         return Optional.of(new Table(
+                "result-" + number,
                 item.id(),
                 item.kind() + ", " + item.maker() + " " + item.model() + ", serial number " + item.serial(),
                 quantity,
