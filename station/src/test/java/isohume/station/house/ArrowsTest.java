@@ -161,7 +161,7 @@ class ArrowsTest {
         return switch (owner) {
             case "java.lang.System" ->
                 Set.of("currentTimeMillis", "getenv", "getProperty").contains(name);
-            case "java.time.Clock" -> name.startsWith("system") || name.startsWith("tick") && !handed;
+            case "java.time.Clock" -> name.startsWith("system") || (name.startsWith("tick") && !handed);
             case "java.time.InstantSource" -> name.equals("system");
             case "java.lang.Math", "java.lang.StrictMath" -> name.equals("random");
             case "java.util.concurrent.ThreadLocalRandom" -> true;
