@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             DemoCommand.class,
             ServeCommand.class,
+            ConvertCommand.class,
             EvaluateCommand.class,
             VerifyCommand.class,
             HelpCommand.class

@@ -6,6 +6,7 @@ import isohume.result.Results;
 import isohume.uncertainty.Rounded;
 import isohume.uncertainty.conformity.Verdict;
 import java.io.PrintWriter;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
@@ -25,7 +26,11 @@ final class ResultTable {
                 ">U",
                 "unit",
                 "verdict"));
-        results.job().items().forEach(item -> results.of(item.id()).forEach(point -> table.row(cells(point))));
+        results.job()
+                .items()
+                .forEach(item -> results.of(item.id()).stream()
+                        .sorted(Comparator.comparing(PointResult::quantity))
+                        .forEach(point -> table.row(cells(point))));
         table.write(to);
     }
 

@@ -1,11 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.station.convert;
 
-import isohume.moistair.MoistAir;
 import isohume.moistair.OutsideRange;
 import isohume.quantity.Phase;
-import isohume.quantity.Pressure;
-import isohume.quantity.Temperature;
+import isohume.uncertainty.Budget;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -15,118 +13,124 @@ import java.util.Map;
 /**
  * All measures of one humid air, in their own units.
  *
- * @param measures in the order of {@link Measure}; one that has no value here is missing, and a note says why
+ * @param measures in the order of {@link Measure}; one that has no value here is missing
+ * @param leftOut why it is missing
+ * @param budgets of the measures, with U at k = 2; empty when no uncertainty was asked for
  * @param notes what a reader should know about these figures
  */
-public record Conversion(Question question, Map<Measure, Double> measures, List<String> notes) {
-    // molar mass of water over that of dry air; the figure of the ASHRAE Handbook, Fundamentals, chapter 1
-    private static final double WATER_TO_AIR = 0.621945;
-    // molar mass of water 18.015268 g/mol, molar gas constant 8.314462618 J/(mol K); vapour taken as an ideal gas
-    private static final double GRAMS_KELVIN_PER_JOULE = 18.015268 / 8.314462618;
-    private static final double FREEZING_CELSIUS = 0.01;
+public record Conversion(
+        Question question,
+        Map<Measure, Double> measures,
+        Map<Measure, String> leftOut,
+        Map<Measure, Budget> budgets,
+        List<String> notes) {
+    private static final double SATURATED_PERCENT = 100;
 
     public Conversion {
-        measures = Collections.unmodifiableMap(new EnumMap<>(measures));
+        measures = ordered(measures);
+        leftOut = ordered(leftOut);
+        budgets = ordered(budgets);
         notes = List.copyOf(notes);
     }
 
+    private static <T> Map<Measure, T> ordered(Map<Measure, T> map) {
+        Map<Measure, T> copy = new EnumMap<>(Measure.class);
+        copy.putAll(map);
+        return Collections.unmodifiableMap(copy);
+    }
+
     /**
-     * Answers a question.
+     * Answers a question, with uncertainties if its numbers have any.
      *
      * @throws NotUnderstood when the air cannot exist or no formula is vouched for there
      */
     public static Conversion of(Question question) {
-        try {
-            return new Working(question).conversion();
-        } catch (OutsideRange outside) {
-            throw new NotUnderstood(
-                    outside.what().startsWith("saturation") ? Question.TEMPERATURE : field(question),
-                    outside.getMessage() + "; ask within that range, or check what was typed",
-                    outside);
-        }
+        return new Working(question).conversion(question.uncertain());
     }
 
-    private static String field(Question question) {
-        return switch (question.humidity()) {
-            case Humidity.Dew dew -> dew.point().deposit() == Phase.ICE ? Question.FROST_POINT : Question.DEW_POINT;
-            case Humidity.Relative relative -> Question.RELATIVE_HUMIDITY;
-        };
+    /**
+     * The same with uncertainties in any case: those of the formulas are always there.
+     *
+     * @throws NotUnderstood when the air cannot exist or no formula is vouched for there
+     */
+    public static Conversion withUncertainties(Question question) {
+        return new Working(question).conversion(true);
     }
 
     /** The figures while they are being worked out. */
     private static final class Working {
         private final Question question;
-        private final MoistAir air;
-        private final Temperature t;
-        private final Pressure total;
+        private final Body body;
+        private final Body.Inputs inputs;
         private final Map<Measure, Double> measures = new EnumMap<>(Measure.class);
+        private final Map<Measure, String> leftOut = new EnumMap<>(Measure.class);
+        private final Map<Measure, Budget> budgets = new EnumMap<>(Measure.class);
         private final List<String> notes = new ArrayList<>();
 
         Working(Question question) {
             this.question = question;
-            this.air = MoistAir.by(question.formulation());
-            this.t = question.temperature();
-            this.total = question.pressure();
+            this.body = Body.of(question);
+            this.inputs = Body.Inputs.of(question);
         }
 
-        Conversion conversion() {
-            double saturation = air.saturation(t, Phase.WATER).pascals();
-            double enhancement = air.enhancement(t, total, Phase.WATER);
-            double vapour = vapour(saturation * enhancement);
-            double percent = 100 * vapour / (saturation * enhancement);
-            measures.put(Measure.RELATIVE_HUMIDITY, percent);
-            points(vapour);
-            measures.put(Measure.VAPOUR_PRESSURE, vapour);
-            measures.put(Measure.SATURATION_PRESSURE, saturation);
-            measures.put(Measure.ENHANCEMENT_FACTOR, enhancement);
-            measures.put(Measure.MIXING_RATIO, 1000 * WATER_TO_AIR * vapour / (total.pascals() - vapour));
-            measures.put(Measure.ABSOLUTE_HUMIDITY, GRAMS_KELVIN_PER_JOULE * vapour / t.kelvin());
-            remark(percent);
-            return new Conversion(question, measures, notes);
-        }
-
-        private double vapour(double saturated) {
-            double pascals = switch (question.humidity()) {
-                case Humidity.Dew dew -> air.vapourPressure(dew.point(), total).pascals();
-                case Humidity.Relative relative -> relative.humidity().fraction() * saturated;
-            };
-            if (pascals >= total.pascals()) {
-                throw new NotUnderstood(
-                        field(question),
-                        "the vapour alone would have " + Math.round(pascals) + " Pa, more than the total pressure of "
-                                + Math.round(total.pascals()) + " Pa; lower the humidity or raise the pressure");
+        Conversion conversion(boolean uncertainties) {
+            refuseWhatCannotBe();
+            for (Measure measure : Measure.values()) {
+                try {
+                    measures.put(measure, body.of(measure, inputs));
+                } catch (OutsideRange outside) {
+                    leftOut.put(measure, outside.getMessage());
+                }
             }
-            return pascals;
+            remark();
+            if (uncertainties) {
+                measures.forEach(this::budget);
+            }
+            return new Conversion(question, measures, leftOut, budgets, notes);
         }
 
-        private void points(double vapour) {
-            point(Measure.DEW_POINT, vapour, Phase.WATER);
-            Double dew = measures.get(Measure.DEW_POINT);
-            if (dew == null || dew < FREEZING_CELSIUS) {
-                point(Measure.FROST_POINT, vapour, Phase.ICE);
-            }
-        }
-
-        private void point(Measure measure, double vapour, Phase deposit) {
-            if (question.humidity() instanceof Humidity.Dew dew && dew.point().deposit() == deposit) {
-                measures.put(measure, dew.point().celsius()); // as it was given, without a round trip
-                return;
-            }
+        private void refuseWhatCannotBe() {
             try {
-                measures.put(
-                        measure,
-                        air.dewPoint(Pressure.ofPascals(vapour), total, deposit).celsius());
+                double unused = body.of(Measure.VOLUME_FRACTION, inputs);
+                double unusedToo = body.of(Measure.VAPOUR_PRESSURE, inputs);
             } catch (OutsideRange outside) {
-                notes.add("left out: " + outside.getMessage());
+                throw new NotUnderstood(
+                        field(outside),
+                        outside.getMessage() + "; ask within that range, or check what was typed",
+                        outside);
             }
         }
 
-        private void remark(double percent) {
-            if (percent > 100) {
+        private String field(OutsideRange outside) {
+            boolean byTemperature = question.known() == Measure.RELATIVE_HUMIDITY
+                    || question.known() == Measure.RELATIVE_HUMIDITY_OVER_ICE;
+            return byTemperature && outside.unit().equals("°C")
+                    ? Question.TEMPERATURE
+                    : question.known().key();
+        }
+
+        private void budget(Measure measure, double value) {
+            try {
+                budgets.put(measure, new UncertaintyOf(question, body, inputs).budget(measure, value));
+            } catch (OutsideRange outside) {
+                notes.add("no uncertainty for the " + measure.words() + ": " + outside.getMessage());
+            }
+        }
+
+        private void remark() {
+            if (measures.getOrDefault(Measure.RELATIVE_HUMIDITY, 0.0) > SATURATED_PERCENT) {
                 notes.add("above 100 % RH water condenses; air like this does not last");
             }
-            if (t.celsius() < 0) {
-                notes.add("relative humidity is over liquid water, here supercooled, and not over ice");
+            if (question.temperature().value() < 0) {
+                notes.add("relative humidity is over liquid water, here supercooled, unless its name says ice");
+            }
+            if (question.mirrorPressure().isPresent()) {
+                notes.add("dew and frost point are at the pressure of the air, not at that of the mirror");
+            }
+            if (measures.getOrDefault(Measure.WET_BULB, 1.0) < 0) {
+                notes.add("the wet bulb is below 0 °C: it has "
+                        + (question.bulb() == Phase.ICE ? "ice" : "supercooled water")
+                        + " on it here; say with the phase if it has the other");
             }
         }
     }

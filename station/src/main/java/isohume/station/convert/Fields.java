@@ -17,25 +17,37 @@ record Fields(Map<String, String> typed) {
         return typed.getOrDefault(field, "").strip();
     }
 
-    Temperature temperature(String field) {
-        double celsius = number(field);
+    /** A temperature in °C. */
+    Typed temperature(String field) {
+        Typed celsius = number(field);
         try {
-            return Temperature.ofCelsius(celsius);
+            Temperature unused = Temperature.ofCelsius(celsius.value());
+            return celsius;
         } catch (IllegalArgumentException impossible) {
             throw new NotUnderstood(
                     field,
-                    "the " + words(field) + " was " + celsius + " °C, below absolute zero; "
+                    "the " + words(field) + " was " + celsius.value() + " °C, below absolute zero; "
                             + "check the sign and the unit",
                     impossible);
         }
     }
 
-    /** A finite number; a decimal comma and a true minus sign are understood. */
-    double number(String field) {
+    /** A finite number, perhaps with its uncertainty behind ± or +-; decimal commas and true minus signs are understood. */
+    Typed number(String field) {
         String text = text(field);
         if (text.isEmpty()) {
             throw new NotUnderstood(field, "no " + words(field) + " was given; give a number");
         }
+        String[] sides = text.replace("+-", "±").replace("+/-", "±").split("±", 2);
+        double value = number(field, sides[0].strip());
+        double expanded = sides.length == 1 ? 0 : number(field, sides[1].strip());
+        if (!(expanded >= 0)) {
+            throw new NotUnderstood(field, "the uncertainty of the " + words(field) + " was negative; give U at k = 2");
+        }
+        return new Typed(value, expanded);
+    }
+
+    private static double number(String field, String text) {
         String plain = text.replace('−', '-').replace(',', '.');
         try {
             if (plain.length() <= LONGEST) {

@@ -2,6 +2,7 @@
 package isohume.station.web;
 
 import io.quarkus.qute.TemplateData;
+import isohume.station.convert.Measure;
 import isohume.station.convert.Question;
 import jakarta.ws.rs.core.MultivaluedMap;
 import java.util.Map;
@@ -17,7 +18,7 @@ public record ConvertForm(String temperature, String known, String value, String
     /** Filled in as on a first visit where nothing was typed yet. */
     static ConvertForm from(MultivaluedMap<String, String> query) {
         if (!query.containsKey(Question.TEMPERATURE)) {
-            return new ConvertForm("23", Question.DEW_POINT, "12", "101325", Question.key(Question.USUAL));
+            return new ConvertForm("23", Measure.DEW_POINT.key(), "12", "101325", Question.key(Question.USUAL));
         }
         return new ConvertForm(
                 text(query.getFirst(Question.TEMPERATURE)),
@@ -29,7 +30,7 @@ public record ConvertForm(String temperature, String known, String value, String
 
     /** As a question is read. */
     Map<String, String> typed() {
-        String measure = Question.HUMIDITIES.contains(known) ? known : Question.DEW_POINT;
+        String measure = Question.HUMIDITIES.contains(known) ? known : Measure.DEW_POINT.key();
         return Map.of(
                 Question.TEMPERATURE,
                 temperature,

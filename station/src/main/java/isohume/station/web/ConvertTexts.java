@@ -29,15 +29,6 @@ interface ConvertTexts {
     @Message("Formulas")
     String formulation();
 
-    @Message("Dew point, °C (over water)")
-    String dew_point();
-
-    @Message("Frost point, °C (over ice)")
-    String frost_point();
-
-    @Message("Relative humidity, % RH")
-    String relative_humidity();
-
     @Message("Convert")
     String go();
 
@@ -54,16 +45,26 @@ interface ConvertTexts {
     String unit();
 
     @Message("By {title}; relative humidity is over liquid water at every temperature; temperatures on ITS-90. These"
-            + " are figures of formulas: they carry no uncertainty and are not results of a calibration.")
+            + " are figures of formulas and not results of a calibration. Write 12.03±0.1 for an uncertainty, U at"
+            + " k = 2; what the formulas may be wrong by comes on top of it.")
     String basis(String title);
 
     @Message("The same as data")
     String as_data();
 
-    @Message("{#when measure}{#is RELATIVE_HUMIDITY}Relative humidity{#is DEW_POINT}Dew point"
-            + "{#is FROST_POINT}Frost point{#is VAPOUR_PRESSURE}Vapour pressure"
+    @Message("U (k = 2)")
+    String uncertainty();
+
+    @Message("Not given here")
+    String left_out();
+
+    @Message("{#when measure}{#is RELATIVE_HUMIDITY}Relative humidity{#is RELATIVE_HUMIDITY_OVER_ICE}Relative humidity"
+            + " over ice{#is DEW_POINT}Dew point (over water){#is FROST_POINT}Frost point (over ice)"
+            + "{#is WET_BULB}Wet bulb temperature{#is VAPOUR_PRESSURE}Vapour pressure"
+            + "{#is MIXING_RATIO}Mixing ratio (water per dry air){#is SPECIFIC_HUMIDITY}Specific humidity (water per"
+            + " moist air){#is ABSOLUTE_HUMIDITY}Absolute humidity{#is VOLUME_FRACTION}Volume fraction (of moist air)"
+            + "{#is VOLUME_RATIO}Volume ratio (to dry air){#is ENTHALPY}Enthalpy (per dry air){#is DENSITY}Density"
             + "{#is SATURATION_PRESSURE}Saturation pressure of pure water"
-            + "{#is ENHANCEMENT_FACTOR}Enhancement factor{#is MIXING_RATIO}Mixing ratio (water per dry air)"
-            + "{#is ABSOLUTE_HUMIDITY}Absolute humidity{/when}")
+            + "{#is ENHANCEMENT_FACTOR}Enhancement factor{/when}")
     String measure(Measure measure);
 }

@@ -7,6 +7,8 @@ import isohume.station.convert.Conversion;
 import isohume.station.convert.Measure;
 import isohume.station.convert.NotUnderstood;
 import isohume.station.convert.Question;
+import isohume.uncertainty.Budget;
+import isohume.uncertainty.Rounded;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
@@ -24,8 +26,10 @@ import java.util.stream.Collectors;
 @TemplateData
 public record ConvertView(
         ConvertForm form,
+        List<Known> known,
         List<Choice> formulations,
         List<Row> rows,
+        List<Missing> missing,
         List<String> notes,
         String basis,
         String trouble,
@@ -34,7 +38,28 @@ public record ConvertView(
 
     /** One line of the answer. */
     @TemplateData
-    public record Row(Measure measure, Figure figure, String unit) {}
+    public record Row(Measure measure, Figure figure, String uncertainty, String unit) {
+        static Row of(Conversion conversion, Measure measure, double value) {
+            Budget budget = conversion.budgets().get(measure);
+            if (budget == null || !(budget.expanded() > 0)) {
+                return new Row(measure, Figure.of(value, measure.decimals()), "", measure.unit());
+            }
+            Rounded rounded = Rounded.of(value, budget.expanded());
+            return new Row(
+                    measure,
+                    Figure.of(rounded.value()),
+                    rounded.uncertainty().toPlainString() + (measure.unit().equals("°C") ? " K" : ""),
+                    measure.unit());
+        }
+    }
+
+    /** A measure that has no value here, and why. */
+    @TemplateData
+    public record Missing(Measure measure, String why) {}
+
+    /** A measure that can be given. */
+    @TemplateData
+    public record Known(Measure measure, String key, String unit, boolean chosen) {}
 
     /** One entry of a choice. */
     @TemplateData
@@ -42,18 +67,26 @@ public record ConvertView(
 
     static ConvertView of(ConvertForm form, Conversion conversion) {
         List<Row> rows = conversion.measures().entrySet().stream()
-                .map(e -> new Row(
-                        e.getKey(),
-                        Figure.of(e.getValue(), e.getKey().decimals()),
-                        e.getKey().unit()))
+                .map(e -> Row.of(conversion, e.getKey(), e.getValue()))
+                .toList();
+        List<Missing> missing = conversion.leftOut().entrySet().stream()
+                .map(e -> new Missing(e.getKey(), e.getValue()))
                 .toList();
         String basis = conversion.question().formulation().title();
-        return new ConvertView(form, choices(form), rows, conversion.notes(), basis, "", "", api(form));
+        return new ConvertView(
+                form, known(form), choices(form), rows, missing, conversion.notes(), basis, "", "", api(form));
     }
 
     static ConvertView refused(ConvertForm form, NotUnderstood said) {
         String field = Question.HUMIDITIES.contains(said.field()) ? "value" : said.field();
-        return new ConvertView(form, choices(form), List.of(), List.of(), "", said.why(), field, "");
+        return new ConvertView(
+                form, known(form), choices(form), List.of(), List.of(), List.of(), "", said.why(), field, "");
+    }
+
+    private static List<Known> known(ConvertForm form) {
+        return Measure.ofHumidity().stream()
+                .map(m -> new Known(m, m.key(), m.unit(), m.key().equals(form.known())))
+                .toList();
     }
 
     private static List<Choice> choices(ConvertForm form) {

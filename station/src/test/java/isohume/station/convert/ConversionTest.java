@@ -42,11 +42,12 @@ class ConversionTest {
     }
 
     @Test
-    void what_no_formula_vouches_for_is_left_out_with_a_note() {
+    void what_no_formula_vouches_for_is_left_out_with_its_reason() {
         Conversion dry = Conversion.of(Question.read(Map.of("temperature", "23", "frost_point", "-80")));
         assertFalse(dry.measures().containsKey(Measure.DEW_POINT));
         assertTrue(
-                dry.notes().get(0).contains("left out: dew point"), dry.notes().toString());
+                String.valueOf(dry.leftOut().get(Measure.DEW_POINT)).contains("dew point"),
+                dry.leftOut().toString());
     }
 
     @Test
