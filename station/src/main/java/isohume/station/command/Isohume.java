@@ -24,9 +24,11 @@ import picocli.CommandLine.Spec;
         subcommands = {
             DemoCommand.class,
             ServeCommand.class,
-            ConvertCommand.class,
             EvaluateCommand.class,
+            ConvertCommand.class,
             VerifyCommand.class,
+            SimulateCommand.class,
+            ValidateCommand.class,
             HelpCommand.class
         },
         synopsisSubcommandLabel = "COMMAND")
