@@ -76,7 +76,7 @@ final class CertificatePage {
         to.close().close().close();
     }
 
-    private static String style() {
+    static String style() {
         try (InputStream file = CertificatePage.class.getResourceAsStream("certificate.css")) {
             return new String(Objects.requireNonNull(file, "certificate.css").readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException broken) {

@@ -46,7 +46,7 @@ public final class CertificatePdf {
         }
     }
 
-    private static void render(String xhtml, PDDocument document) throws IOException {
+    static void render(String xhtml, PDDocument document) throws IOException {
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.usePDDocument(document);
         builder.withHtmlContent(xhtml, null);

@@ -14,6 +14,8 @@ import java.util.Set;
 
 /** Turns recordings into results. */
 public final class Evaluation {
+    private static final double ROOM_PERCENT = 50; // where instruments were before the first point, nobody recorded it
+
     private Evaluation() {}
 
     /**
@@ -25,8 +27,10 @@ public final class Evaluation {
     public static Results of(Job job, List<Recording> recordings) {
         MoistAir air = MoistAir.by(job.formulation());
         List<PointResult> results = new ArrayList<>();
+        double before = ROOM_PERCENT;
         for (Recording recording : recordings) {
-            PointEvaluation point = new PointEvaluation(job, air, recording);
+            PointEvaluation point = new PointEvaluation(job, air, recording, before);
+            before = point.humidity();
             for (Item item : job.items()) {
                 for (Specification channel : item.channels()) {
                     point.of(item, channel).ifPresent(results::add);

@@ -12,6 +12,8 @@ import java.util.List;
 final class Lines {
     private static final int SETTLING_TAIL_SECONDS = 600; // common practice, no source
 
+    private static final double CREEP_SHARE = 0.004; // of a change of humidity, common practice, no source
+
     private final List<Input> lines = new ArrayList<>();
 
     List<Input> all() {
@@ -53,6 +55,20 @@ final class Lines {
                         unit,
                         Origin.MEASURED,
                         "slope of the difference times a tail of " + SETTLING_TAIL_SECONDS / 60 + " min");
+    }
+
+    /**
+     * What a polymer sensor still owes of the last change of humidity: it comes over hours, too slowly to be seen in a
+     * record.
+     */
+    Lines creep(double changePercent) {
+        return halfWidth(
+                "u_creep",
+                "late share of the change of humidity before",
+                CREEP_SHARE * Math.abs(changePercent),
+                "% RH",
+                Origin.ASSUMED,
+                CREEP_SHARE * 100 + " % of the change, common practice");
     }
 
     /** The mirror's pressure above the chamber's, as measured, with what is not known of it. */

@@ -29,8 +29,15 @@ final class PointEvaluation {
     private final Track temperature;
     private final AtTemperature place;
     private final Conditions conditions;
+    private final double before;
 
-    PointEvaluation(Job job, MoistAir air, Recording recording) {
+    /**
+     * A recording to evaluate.
+     *
+     * @param before % RH in which the instruments were before this point
+     */
+    PointEvaluation(Job job, MoistAir air, Recording recording, double before) {
+        this.before = before;
         this.job = job;
         this.recording = recording;
         List<Recording.Row> rows = recording.rows();
@@ -40,6 +47,11 @@ final class PointEvaluation {
         this.model = new HumidityModel(air, recording.deposit(), pressure);
         this.place = job.characterisation().at(temperature.mean());
         this.conditions = conditions(rows, pressure);
+    }
+
+    /** Reference humidity of this point, % RH. */
+    double humidity() {
+        return conditions.relativeHumidity();
     }
 
     private Conditions conditions(List<Recording.Row> rows, double pressure) {
@@ -95,6 +107,7 @@ final class PointEvaluation {
         boolean dry = conditions.relativeHumidity() < DRY_PERCENT;
         Lines lines = new Lines()
                 .reading(shown, difference, channel)
+                .creep(conditions.relativeHumidity() - before)
                 .reference("d_", "dew point", job.reference(Quantity.DEW_POINT), dewPoint)
                 .halfWidth("d_cont", "dew point: condensate", study.condensate(), "K", Origin.ASSUMED, evidence)
                 .halfWidth(

@@ -106,7 +106,8 @@ public final class DeviceDescription {
         return controls.isPresent();
     }
 
-    int unit() {
+    /** The Modbus unit under which it answers. */
+    public int unit() {
         return address.unit();
     }
 

@@ -10,6 +10,7 @@ import isohume.uncertainty.Contribution;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,13 +22,14 @@ import org.jspecify.annotations.Nullable;
  * @param uncertainty U of each measure at k = 2, in the unit of its difference; missing when none was asked for
  * @param budget the lines behind each U
  */
-@JsonInclude(value = JsonInclude.Include.ALWAYS)
+@Schema(description = "Besides these keys there is one for each measure, as units lists them.")
+@JsonInclude(JsonInclude.Include.ALWAYS)
 @JsonPropertyOrder({"temperature", "pressure", "formulation"})
 public record Answer(
         double temperature,
         double pressure,
         String formulation,
-        @JsonAnyGetter Map<String, @Nullable Double> measures,
+        @JsonAnyGetter @Schema(hidden = true) Map<String, @Nullable Double> measures,
         Map<String, String> units,
         @JsonProperty("left_out") Map<String, String> leftOut,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) Map<String, Double> uncertainty,

@@ -36,7 +36,7 @@ public final class BenchPage {
     static final class Templates {
         private Templates() {}
 
-        static native TemplateInstance bench(BenchView view, String asked);
+        static native TemplateInstance bench(BenchView view, String asked, String ready);
 
         static native TemplateInstance bench$live(BenchView view);
 
@@ -46,7 +46,7 @@ public final class BenchPage {
 
         static native TemplateInstance wall$pair(BenchView view);
 
-        static native TemplateInstance empty();
+        static native TemplateInstance empty(String ready);
     }
 
     @GET
@@ -60,14 +60,38 @@ public final class BenchPage {
     @Produces(MediaType.TEXT_HTML)
     public TemplateInstance page(@RestQuery @Nullable String asked) {
         String known = order(asked).map(BenchPage::word).orElse("");
-        return following.current().map(view -> Templates.bench(view, known)).orElseGet(Templates::empty);
+        return following
+                .current()
+                .map(view -> Templates.bench(view, known, ready()))
+                .orElseGet(() -> Templates.empty(ready()));
     }
 
     @GET
     @Path("bench/wall")
     @Produces(MediaType.TEXT_HTML)
     public TemplateInstance wall() {
-        return following.current().map(Templates::wall).orElseGet(Templates::empty);
+        return following.current().map(Templates::wall).orElseGet(() -> Templates.empty(ready()));
+    }
+
+    /** The plan that can be begun now; empty when there is none, or a run is at work. */
+    private String ready() {
+        boolean atWork = following.current().filter(BenchView::live).isPresent();
+        return atWork ? "" : desk.ready().orElse("");
+    }
+
+    /** Begins the plan that lies ready. */
+    @POST
+    @Path("bench/begin")
+    public Response begin(@FormParam("operator") @Nullable String operator) {
+        String name = operator == null ? "" : operator.strip();
+        if (name.isEmpty() || name.length() > LONGEST_REASON) {
+            throw new NotNow("A run needs the name of who began it; go back and write it down.");
+        }
+        return switch (desk.begin(name)) {
+            case Desk.Told.PassedOn passed ->
+                Response.seeOther(URI.create("/bench")).build();
+            case Desk.Told.Refused refused -> throw new NotNow(refused.why());
+        };
     }
 
     /** Passes an order on, if the run is still one that can be told so. */

@@ -14,6 +14,18 @@ interface BenchTexts {
     @Message("Nothing is on the bench")
     String empty();
 
+    @Message("Ready to begin: {plan}")
+    String ready(String plan);
+
+    @Message("The bench is connected. Once begun, the chamber is set to the first point.")
+    String ready_what();
+
+    @Message("Operator")
+    String ready_by();
+
+    @Message("Begin")
+    String begin();
+
     @Message("No run has been started here yet. As soon as one is, this page shows the air in the chamber, what the run"
             + " waits for and how long still.")
     String empty_what();
