@@ -14,7 +14,7 @@ public enum Formulation {
     /** Magnus form and f(p) of WMO-No. 8: a check by hand, not a reference. Dew points from -45, frost points from -65 °C. */
     WMO_MAGNUS("WMO-No. 8 (Magnus)");
 
-    /** What is taken when nobody has chosen; docs/decisions/0010 says why. */
+    /** What is taken when nobody has chosen; docs/decisions/0006 says why. */
     public static final Formulation DEFAULT = SONNTAG_1990;
 
     private final String title;

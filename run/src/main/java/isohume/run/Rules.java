@@ -57,6 +57,10 @@ public record Rules(
             throw new IllegalArgumentException("the window must hold at least six polls, was " + window.toSeconds()
                     + " s with a poll every " + interval.toSeconds() + " s");
         }
+        if (soak.isNegative() || temperatureSoak.isNegative() || longest.isNegative() || patience.isNegative()) {
+            throw new IllegalArgumentException("no time can be negative, were " + soak + ", " + temperatureSoak + ", "
+                    + longest + " and " + patience);
+        }
         if (readings < 2) {
             throw new IllegalArgumentException("a record needs at least 2 readings, was " + readings);
         }

@@ -118,8 +118,8 @@ final class BenchSheet {
                 sheet.text("serial"),
                 quantity,
                 traceability(sheet.section("certificate"), unit),
-                sheet.number("drift", unit).doubleValue(),
-                sheet.number("resolution", unit).doubleValue());
+                halfWidth(sheet, "drift", unit),
+                halfWidth(sheet, "resolution", unit));
         sheet.refuseOthers();
         return reference;
     }

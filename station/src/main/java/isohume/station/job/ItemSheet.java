@@ -37,6 +37,9 @@ final class ItemSheet {
 
     private static List<Specification> channels(Sheet sheet) {
         List<Specification> channels = new ArrayList<>();
+        if (sheet.keys().isEmpty()) {
+            throw sheet.wrongHere("there is no channel in it", "name at least one of " + String.join(", ", QUANTITIES));
+        }
         for (String key : sheet.keys()) {
             if (!QUANTITIES.contains(key)) {
                 throw sheet.wrongKey(key, "a channel is one of " + String.join(", ", QUANTITIES));

@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.station.job;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import isohume.device.sheet.SheetError;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Plans and benches: what the reader takes, the published schemas take, and what they refuse the reader refuses. */
+class FormsTest {
+    private static final Path TREE = Path.of("..");
+    private static final Path SAMPLES = TREE.resolve("station/src/main/resources/isohume/station/demo");
+
+    private final String plan = Files.readString(SAMPLES.resolve("plan.yaml"));
+    private final String bench = Files.readString(SAMPLES.resolve("bench.yaml"));
+    private final Schema plans = schema("plan");
+    private final Schema benches = schema("bench");
+
+    FormsTest() throws IOException {}
+
+    @Test
+    void the_demonstrations_plan_and_bench_are_read_and_follow_their_schemas() {
+        assertEquals(15, read(plan, bench).plan().points().size());
+        assertEquals("", finds(plans, plan));
+        assertEquals("", finds(benches, bench));
+    }
+
+    @Test
+    void the_plan_in_the_description_is_read_and_follows_the_schema() throws IOException {
+        Matcher fenced = Pattern.compile("```yaml\\n(.*?)```", Pattern.DOTALL)
+                .matcher(Files.readString(TREE.resolve("docs/formats/plan.md")));
+        assertTrue(fenced.find(), "no example in the description");
+        assertEquals(6, read(fenced.group(1), bench).plan().points().size());
+        assertEquals("", finds(plans, fenced.group(1)));
+    }
+
+    @Test
+    void what_may_be_left_out_may_be_left_out() {
+        String shorter = plan.replaceAll("  formulation: .*\n", "").replaceAll("    device: .*\n", "");
+        read(shorter, bench);
+        assertEquals("", finds(plans, shorter));
+        String bare = bench.replaceAll("(?s)devices:.*?references:\n  dew", "references:\n  dew");
+        assertTrue(read(shorter, bare).devices().isEmpty());
+        assertEquals("", finds(benches, bare));
+    }
+
+    @Test
+    void rules_of_every_kind_are_read_and_follow_the_schema() {
+        String ruled = plan + """
+                rules:
+                  interval-seconds: 5
+                  window-minutes: 0.5
+                  soak-minutes: 0
+                  temperature-soak-minutes: 1.5
+                  readings: 12
+                  longest-minutes: 60
+                  patience-seconds: 30
+                  settled:
+                    temperature: {band: 0.3, spread: 0.02, drift: 0.01}
+                    dew-point: {spread: 0.02}
+                    humidity: {band: 1}
+                    humidity-difference: {drift: 0.05}
+                    temperature-difference: {}
+                """;
+        assertEquals(12, read(ruled, bench).plan().rules().readings());
+        assertEquals("", finds(plans, ruled));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "bench: bench.yaml            | bench:",
+                "points:                      | pionts:",
+                "operator: M. Example         | operators: M. Example",
+                "decision: guard_band_four    | decision: perhaps_four",
+                "formulation: sonntag_1990    | formulation: magnus",
+                "id: B-2077                   | id: B/2077",
+                "received: 2026-02-27         | received: 27.02.2026",
+                "address: [Mill Lane 4, 00100 Exampleton] | address: Mill Lane 4",
+                "resolution: 0.01, tolerance: 2.0 | resolution: 0, tolerance: 2.0",
+                "tolerance: 2.0               | tolerance: -2.0",
+                "relative_humidity: {         | humidity: {",
+                "temperature: 10, humidity: [25 | temperature: 10, humidity: [0",
+                "temperature: 40, humidity: [20 | temperature: 40, humidity: [120",
+                "temperature: 40, humidity    | temperature: 400, humidity",
+                "temperature: 40, humidity    | temperature: warm, humidity",
+                "points:                      | rules: {readings: 1}\\npoints:",
+                "points:                      | rules: {soak-minutes: -5}\\npoints:",
+                "points:                      | rules: {settled: {humidity: {drift: 0}}}\\npoints:",
+                "points:                      | rules: {interval: 10}\\npoints:",
+            })
+    void a_spoilt_plan_is_refused_by_both_and_the_reader_names_the_place(String good, String spoilt) {
+        String text = spoil(plan, good, spoilt);
+        SheetError error = assertThrows(SheetError.class, () -> ignored(read(text, bench)));
+        assertTrue(error.getMessage().matches("(?s)plan\\.yaml:\\d+:\\d+: .*"), error.getMessage());
+        assertNotEquals("", finds(plans, text), "the schema takes it");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "humidity: [5, 95]  | humidity: [5]",
+                "driest-frost-point | dryest-frost-point",
+                "drift: 0.05        | drift: -0.05",
+                "k: 2               | k: 0.5",
+                "expanded: 0.10     | expanded: 0",
+                "due: 2028-09-30    | due: next year",
+                "at: 80000,         | ",
+                "dew-point:\\n    id | dewpoint:\\n    id",
+                "condensate: 0.03   | condensate: -0.03",
+                "dry-line: 0.05     | dry-line: 0,05",
+                "references: [mirror.yaml, thermometer.yaml] | references: []",
+            })
+    void a_spoilt_bench_is_refused_by_both_and_the_reader_names_the_place(String good, String spoilt) {
+        String text = spoil(bench, good, spoilt == null ? "" : spoilt);
+        SheetError error = assertThrows(SheetError.class, () -> ignored(read(plan, text)));
+        assertTrue(error.getMessage().matches("(?s)bench\\.yaml:\\d+:\\d+: .*"), error.getMessage());
+        assertNotEquals("", finds(benches, text), "the schema takes it");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "temperature: [5, 50]  | temperature: [50, 5]  | bench | a lower and a higher end",
+                "id: B-2077            | id: a-1042            | plan  | called a-1042",
+                "received: 2026-02-27  | received: 2026-02-30  | plan  | a date such as",
+                "temperature: 40, humidity: [20 | temperature: 60, humidity: [20 | plan | beyond the chamber",
+                "temperature: 10, humidity: [25 | temperature: 10, humidity: [6  | plan | the dry air is too wet",
+            })
+    void what_a_schema_cannot_say_is_refused_by_the_reader_all_the_same(
+            String good, String spoilt, String where, String why) {
+        boolean inPlan = where.equals("plan");
+        String text = spoil(inPlan ? plan : bench, good, spoilt);
+        SheetError error = assertThrows(SheetError.class, () -> ignored(inPlan ? read(text, bench) : read(plan, text)));
+        assertTrue(error.getMessage().contains(why), error.getMessage());
+        assertEquals("", finds(inPlan ? plans : benches, text), "the schema could say it now: move the sample");
+    }
+
+    private static String spoil(String text, String good, String spoilt) {
+        String from = good.replace("\\n", "\n");
+        assertTrue(text.contains(from), "the sample has changed: no " + from);
+        return text.replace(from, spoilt.replace("\\n", "\n"));
+    }
+
+    private static Worksheet read(String plan, String bench) {
+        return Worksheet.read(name -> name.equals("plan.yaml") ? plan : bench, "plan.yaml");
+    }
+
+    private static void ignored(Worksheet read) {
+        assertTrue(read.job().items().isEmpty(), "it was read");
+    }
+
+    private static Schema schema(String name) throws IOException {
+        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(Files.readString(TREE.resolve("docs/schemas/" + name + ".schema.json")));
+    }
+
+    private static String finds(Schema schema, String text) {
+        try {
+            StringBuilder found = new StringBuilder();
+            schema.validate(text, InputFormat.YAML)
+                    .forEach(error -> found.append(error).append('\n'));
+            return found.toString();
+        } catch (IllegalArgumentException e) {
+            return "not well-formed: " + e.getMessage();
+        }
+    }
+}
