@@ -40,7 +40,8 @@ class BrowserIT {
         downloads = Files.createTempDirectory("downloads");
         browser = new ChromeDriver(
                 new ChromeDriverService.Builder()
-                        .usingDriverExecutable(new java.io.File("/usr/bin/chromedriver"))
+                        .usingDriverExecutable(
+                                new java.io.File(from("ISOHUME_BROWSER_DRIVER", "/usr/bin/chromedriver")))
                         .build(),
                 options());
         browser.manage().window().setSize(new Dimension(1280, 800));
@@ -49,9 +50,13 @@ class BrowserIT {
         browser.get(program.address());
     }
 
+    private static String from(String variable, String usual) {
+        return System.getenv().getOrDefault(variable, usual);
+    }
+
     private static ChromeOptions options() {
         return new ChromeOptions()
-                .setBinary("/usr/bin/chromium")
+                .setBinary(from("ISOHUME_BROWSER", "/usr/bin/chromium"))
                 .setExperimentalOption("prefs", Map.of("download.default_directory", downloads.toString()))
                 .addArguments(
                         "--headless",
