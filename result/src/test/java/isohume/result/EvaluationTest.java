@@ -83,14 +83,16 @@ class EvaluationTest {
         Job job = job(Job.Decision.NONE);
         Results late = Evaluation.of(job, List.of(recording(1, Direction.ASCENDING, 50, "2031-01-01T00:00:00Z")));
         assertEquals(4, late.objections().size(), late.objections().toString());
-        assertTrue(late.objections().getFirst().contains("2027-01-31"), late.objections().getFirst());
+        assertTrue(
+                late.objections().getFirst().contains("2027-01-31"),
+                late.objections().getFirst());
     }
 
     @Test
     void a_reading_beyond_a_references_certificate_is_refused_with_its_range() {
         Recording hot = recording(1, Direction.ASCENDING, 50, "2026-03-02T08:00:00Z", 75);
-        IllegalArgumentException refused = assertThrows(
-                IllegalArgumentException.class, () -> Evaluation.of(job(Job.Decision.NONE), List.of(hot)));
+        IllegalArgumentException refused =
+                assertThrows(IllegalArgumentException.class, () -> Evaluation.of(job(Job.Decision.NONE), List.of(hot)));
         assertTrue(String.valueOf(refused.getMessage()).contains("covers -10.00 to 70.00"), refused.getMessage());
     }
 

@@ -50,7 +50,7 @@ final class Window {
         }
         Duration spanned =
                 Duration.between(samples.getFirst().at(), samples.getLast().at());
-        Duration left = length.minus(interval).minus(spanned);
+        Duration left = length.minus(interval.multipliedBy(2)).minus(spanned); // polls need not keep an exact grid
         boolean dense = samples.size() >= 0.8 * length.dividedBy(interval); // a window full of gaps says nothing
         return left.isNegative() || left.isZero() ? (dense ? Duration.ZERO : interval) : left;
     }

@@ -51,7 +51,7 @@ class FormsTest {
     @Test
     void what_may_be_left_out_may_be_left_out() {
         String shorter = plan.replaceAll("  formulation: .*\n", "").replaceAll("    device: .*\n", "");
-        read(shorter, bench);
+        Worksheet unused = read(shorter, bench);
         assertEquals("", finds(plans, shorter));
         String bare = bench.replaceAll("(?s)devices:.*?references:\n  dew", "references:\n  dew");
         assertTrue(read(shorter, bare).devices().isEmpty());
@@ -108,7 +108,7 @@ class FormsTest {
     void a_spoilt_plan_is_refused_by_both_and_the_reader_names_the_place(String good, String spoilt) {
         String text = spoil(plan, good, spoilt);
         SheetError error = assertThrows(SheetError.class, () -> ignored(read(text, bench)));
-        assertTrue(error.getMessage().matches("(?s)plan\\.yaml:\\d+:\\d+: .*"), error.getMessage());
+        assertTrue(String.valueOf(error.getMessage()).matches("(?s)plan\\.yaml:\\d+:\\d+: .*"), error.getMessage());
         assertNotEquals("", finds(plans, text), "the schema takes it");
     }
 
@@ -132,7 +132,7 @@ class FormsTest {
     void a_spoilt_bench_is_refused_by_both_and_the_reader_names_the_place(String good, String spoilt) {
         String text = spoil(bench, good, spoilt == null ? "" : spoilt);
         SheetError error = assertThrows(SheetError.class, () -> ignored(read(plan, text)));
-        assertTrue(error.getMessage().matches("(?s)bench\\.yaml:\\d+:\\d+: .*"), error.getMessage());
+        assertTrue(String.valueOf(error.getMessage()).matches("(?s)bench\\.yaml:\\d+:\\d+: .*"), error.getMessage());
         assertNotEquals("", finds(benches, text), "the schema takes it");
     }
 
@@ -152,7 +152,7 @@ class FormsTest {
         boolean inPlan = where.equals("plan");
         String text = spoil(inPlan ? plan : bench, good, spoilt);
         SheetError error = assertThrows(SheetError.class, () -> ignored(inPlan ? read(text, bench) : read(plan, text)));
-        assertTrue(error.getMessage().contains(why), error.getMessage());
+        assertTrue(String.valueOf(error.getMessage()).contains(why), error.getMessage());
         assertEquals("", finds(inPlan ? plans : benches, text), "the schema could say it now: move the sample");
     }
 
