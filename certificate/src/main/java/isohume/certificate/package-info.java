@@ -5,7 +5,7 @@
  * {@link isohume.certificate.ResultsJson} and {@link isohume.certificate.ReadingsCsv} show the same results as a
  * picture and as files.
  *
- * <p>May use: {@code result}, {@code journal}, {@code quantity}. State: none; everything is immutable and safe for any
+ * <p>May use: {@code result}, {@code moistair}, {@code uncertainty}, {@code journal}, {@code quantity}. State: none; everything is immutable and safe for any
  * thread. Figures are rounded here, at print, and nowhere before. Nothing here reads a clock: a certificate says when
  * it was issued, and the same certificate gives the same bytes.
  */

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
-package isohume.station;
+package isohume.station.command;
 
 import io.quarkus.runtime.annotations.QuarkusMain;
-import isohume.station.command.Isohume;
 
 /** Where the program begins. The web half starts only for commands that show pages. */
 @QuarkusMain
