@@ -27,8 +27,9 @@ import picocli.CommandLine.Spec;
 /** The simulated bench alone, for whoever wants to read it with a program of their own. */
 @Command(
         name = "simulate",
-        description = "Runs the simulated bench on a port of this machine until it is stopped with Ctrl-C: a chamber, its"
-                + " references and three instruments, over Modbus TCP.",
+        description =
+                "Runs the simulated bench on a port of this machine until it is stopped with Ctrl-C: a chamber, its"
+                        + " references and three instruments, over Modbus TCP.",
         footer = {"", "Example: isohume simulate --speed 60"},
         mixinStandardHelpOptions = true)
 final class SimulateCommand implements Callable<Integer> {

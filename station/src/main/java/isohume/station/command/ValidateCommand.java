@@ -99,8 +99,8 @@ final class ValidateCommand implements Callable<Integer> {
         to.println("Published figures, computed on this machine at " + check.at());
         check.machine().forEach((what, which) -> to.println(what + ": " + which));
         to.println();
-        TextTable table = new TextTable(
-                List.of("", ">expected", ">found", ">difference", ">limit", "unit", "figure", "source"));
+        TextTable table =
+                new TextTable(List.of("", ">expected", ">found", ">difference", ">limit", "unit", "figure", "source"));
         for (SelfCheck.Line line : check.lines()) {
             table.row(List.of(
                     line.holds() ? "pass" : "FAIL",
@@ -114,8 +114,8 @@ final class ValidateCommand implements Callable<Integer> {
         }
         table.write(to);
         to.println();
-        to.println(check.lines().size() - check.failed() + " of "
-                + check.lines().size() + " figures agree");
+        to.println(
+                check.lines().size() - check.failed() + " of " + check.lines().size() + " figures agree");
         to.flush();
         return text.toString();
     }

@@ -38,17 +38,31 @@ public final class SimulatedBenchSheet {
 
     static BenchParameters read(Sheet sheet) {
         BenchParameters usual = BenchParameters.portable();
-        sheet.has("simulated-bench"); // a title for people
+        String unused = sheet.textOr("simulated-bench", ""); // a title for people
         return read(
                 sheet,
                 numbers -> new BenchParameters(
-                        sheet.optional("enclosure").map(s -> enclosure(s, usual.enclosure())).orElse(usual.enclosure()),
-                        sheet.optional("sorption").map(s -> sorption(s, usual.sorption())).orElse(usual.sorption()),
-                        sheet.optional("streams").map(s -> streams(s, usual.streams())).orElse(usual.streams()),
-                        sheet.optional("surroundings").map(s -> surroundings(s, usual.surroundings())).orElse(usual.surroundings()),
-                        sheet.optional("uniformity").map(s -> uniformity(s, usual.uniformity())).orElse(usual.uniformity()),
-                        sheet.optional("mirror").map(s -> mirror(s, usual.mirror())).orElse(usual.mirror()),
-                        sheet.optional("thermometer").map(s -> thermometer(s, usual.thermometer())).orElse(usual.thermometer()),
+                        sheet.optional("enclosure")
+                                .map(s -> enclosure(s, usual.enclosure()))
+                                .orElse(usual.enclosure()),
+                        sheet.optional("sorption")
+                                .map(s -> sorption(s, usual.sorption()))
+                                .orElse(usual.sorption()),
+                        sheet.optional("streams")
+                                .map(s -> streams(s, usual.streams()))
+                                .orElse(usual.streams()),
+                        sheet.optional("surroundings")
+                                .map(s -> surroundings(s, usual.surroundings()))
+                                .orElse(usual.surroundings()),
+                        sheet.optional("uniformity")
+                                .map(s -> uniformity(s, usual.uniformity()))
+                                .orElse(usual.uniformity()),
+                        sheet.optional("mirror")
+                                .map(s -> mirror(s, usual.mirror()))
+                                .orElse(usual.mirror()),
+                        sheet.optional("thermometer")
+                                .map(s -> thermometer(s, usual.thermometer()))
+                                .orElse(usual.thermometer()),
                         transmitters(sheet, usual.transmitters()),
                         numbers.of("noise", "", usual.noise()),
                         numbers.of("drawn", "", usual.drawn())));
@@ -69,8 +83,12 @@ public final class SimulatedBenchSheet {
                 sheet,
                 numbers -> new TransmitterSpecification(
                         usual.id(),
-                        sheet.optional("humidity").map(s -> humidity(s, usual.humidity())).orElse(usual.humidity()),
-                        sheet.optional("temperature").map(s -> temperature(s, usual.temperature())).orElse(usual.temperature()),
+                        sheet.optional("humidity")
+                                .map(s -> humidity(s, usual.humidity()))
+                                .orElse(usual.humidity()),
+                        sheet.optional("temperature")
+                                .map(s -> temperature(s, usual.temperature()))
+                                .orElse(usual.temperature()),
                         numbers.of("scatter", "% RH", usual.scatter())));
     }
 

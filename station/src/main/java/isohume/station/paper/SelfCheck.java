@@ -144,7 +144,9 @@ public record SelfCheck(Map<String, String> machine, Instant at, List<Line> line
         }
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         new ReportPdf("Published figures, computed on this machine", facts)
-                .table(List.of("28 figure", "26 source", "13 expected", "13 found", "7 limit", "5 unit", "8 answer"), rows)
+                .table(
+                        List.of("28 figure", "26 source", "13 expected", "13 found", "7 limit", "5 unit", "8 answer"),
+                        rows)
                 .write(bytes);
         return bytes.toByteArray();
     }
