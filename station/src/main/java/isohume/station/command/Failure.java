@@ -11,6 +11,7 @@ import java.nio.file.ReadOnlyFileSystemException;
 import java.util.Objects;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** A failure told in words; nobody is shown a stack trace for a typing error. */
 final class Failure {
@@ -26,6 +27,7 @@ final class Failure {
     static int tellWrongUse(ParameterException wrong, String... arguments) {
         CommandLine command = wrong.getCommandLine();
         print(command, String.valueOf(wrong.getMessage()));
+        boolean unused = UnmatchedArgumentException.printSuggestions(wrong, command.getErr());
         command.getErr().println("“" + command.getCommandSpec().qualifiedName() + " --help” tells how it is used");
         return Isohume.WRONG_USE;
     }
