@@ -39,8 +39,7 @@ public final class Conditions {
         Conditions drawn = new Conditions(COUNT);
         for (int i = 0; i < COUNT; i++) {
             double air = 10 + 45 * random.nextDouble();
-            drawn.set(
-                    i, 1 + (air - 1.5) * random.nextDouble(), air, 95_000 + 9_000 * random.nextDouble());
+            drawn.set(i, 1 + (air - 1.5) * random.nextDouble(), air, 95_000 + 9_000 * random.nextDouble());
         }
         return drawn;
     }

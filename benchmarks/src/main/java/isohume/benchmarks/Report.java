@@ -34,11 +34,10 @@ public record Report(Machine machine, Map<String, String> versions, List<Figure>
 
     /** The table as people read it. */
     public String table() {
-        int width =
-                figures.stream().mapToInt(f -> f.name().length()).max().orElse(0);
+        int width = figures.stream().mapToInt(f -> f.name().length()).max().orElse(0);
         StringBuilder text = new StringBuilder(machine.words()).append(System.lineSeparator());
-        versions.forEach((name, version) ->
-                text.append(name).append(' ').append(version).append(System.lineSeparator()));
+        versions.forEach(
+                (name, version) -> text.append(name).append(' ').append(version).append(System.lineSeparator()));
         text.append(System.lineSeparator());
         for (Figure figure : figures) {
             text.append(line(figure, width)).append(System.lineSeparator());
@@ -80,8 +79,8 @@ public record Report(Machine machine, Map<String, String> versions, List<Figure>
                 .map(e -> quoted(e.getKey()) + ": " + quoted(e.getValue()))
                 .collect(Collectors.joining(", ", "{", "}"));
         String lines = figures.stream().map(Report::json).collect(Collectors.joining(",\n    "));
-        return "{\n  \"machine\": " + machine.json() + ",\n  \"versions\": " + about + ",\n  \"figures\": [\n    " + lines
-                + "\n  ]\n}\n";
+        return "{\n  \"machine\": " + machine.json() + ",\n  \"versions\": " + about + ",\n  \"figures\": [\n    "
+                + lines + "\n  ]\n}\n";
     }
 
     private static String json(Figure figure) {

@@ -73,7 +73,8 @@ final class Contestant implements AutoCloseable {
         requests.flush();
         String answer = answers.readLine();
         if (answer == null) {
-            throw new IOException(name + " ended when asked to " + request + "; it needs what docs/performance.md lists");
+            throw new IOException(
+                    name + " ended when asked to " + request + "; it needs what docs/performance.md lists");
         }
         return answer;
     }

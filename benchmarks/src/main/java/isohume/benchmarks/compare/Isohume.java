@@ -52,7 +52,8 @@ final class Isohume {
         return switch (request[0]) {
             case "version" -> "strict, " + cores + " threads for Monte Carlo, JDK " + Runtime.version();
             case "load" -> "ok"; // the file was drawn from the same seed
-            case "give" -> Arrays.stream(give(request[1])).mapToObj(String::valueOf).collect(Collectors.joining(" "));
+            case "give" ->
+                Arrays.stream(give(request[1])).mapToObj(String::valueOf).collect(Collectors.joining(" "));
             case "time" -> time(request[1], Integer.parseInt(request[2]));
             default -> "not understood";
         };

@@ -38,9 +38,7 @@ public final class Kernels {
                 .measurementTime(options.quick() ? TimeValue.milliseconds(5) : TimeValue.seconds(1));
         try {
             List<Figure> figures = new Runner(plan.build())
-                    .run().stream()
-                            .map(run -> figure(run.getPrimaryResult()))
-                            .toList();
+                    .run().stream().map(run -> figure(run.getPrimaryResult())).toList();
             return new Report(Machine.here(), Map.of("JMH", Version.getPlainVersion()), figures);
         } catch (RunnerException failed) {
             throw new IllegalStateException("a kernel failed: " + failed.getMessage(), failed);

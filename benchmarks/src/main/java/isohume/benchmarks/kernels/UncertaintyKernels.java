@@ -46,8 +46,7 @@ public class UncertaintyKernels {
     @Benchmark
     public Propagation monteCarloOfHundredThousandTrials() {
         seed++;
-        return MonteCarlo.propagate(
-                budget, new Settings(seed, 2, 1e9, TRIALS, 1, Settings.Kind.SYMMETRIC));
+        return MonteCarlo.propagate(budget, new Settings(seed, 2, 1e9, TRIALS, 1, Settings.Kind.SYMMETRIC));
     }
 
     @Benchmark
