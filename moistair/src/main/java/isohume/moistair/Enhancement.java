@@ -11,6 +11,20 @@ sealed interface Enhancement permits GreenspanEnhancement, WmoEnhancement {
     /** {@code ln f}. */
     double logAt(double kelvin, double logE, double e, double p);
 
+    /**
+     * {@code ln f} of a block whose temperatures are all within {@link #vouchedFor()}; the same bits as one by one.
+     *
+     * @param p pressures of which the block begins at {@code from}
+     * @return false, with anything in {@code out}, if a pressure is none that this holds for
+     */
+    boolean logAt(double[] kelvin, double[] logE, double[] e, double[] p, int from, int count, double[] out);
+
+    /** Newton's step in K from a temperature towards where {@code ln(e f)} is wanted; arguments as in the slope. */
+    default double stepTo(double wanted, double kelvin, double logE, double e, double slopeOfE, double p) {
+        double miss = wanted - logE - logAt(kelvin, logE, e, p);
+        return miss / (slopeOfE + logSlopeAt(kelvin, logE, e, slopeOfE, p));
+    }
+
     /** {@code d ln f / dT} in 1/K at constant {@code p}; {@code slopeOfE} is {@code d ln e / dT}. */
     double logSlopeAt(double kelvin, double logE, double e, double slopeOfE, double p);
 

@@ -16,7 +16,8 @@ final class FormulaSet {
             1e-10; // 2e-11 of the vapour pressure at most; Newton is then far closer
     private static final int MOST_STEPS = 100;
     private static final double ROUNDING = 1e-12; // of the vapour pressure; an end of a range belongs to it
-    private static final double USUAL_LOG_FACTOR = 0.004; // ln f near atmospheric pressure, for the start only
+    private static final double USUAL_LOG_FACTOR = 4e-8; // ln f for each Pa of total pressure, for the start only
+    private static final double NEAR_AN_END = 0.01; // K; there, and where two sets meet, the ends are looked at first
 
     private final Formulation formulation;
     private final Elementary math;
@@ -48,8 +49,8 @@ final class FormulaSet {
                 new FormulaSet(
                         formulation,
                         math,
-                        LogPolynomialSaturation.sonntagWater(math),
-                        LogPolynomialSaturation.sonntagIce(math),
+                        LogPolynomialSaturation.sonntagWater(),
+                        LogPolynomialSaturation.sonntagIce(),
                         List.of(
                                 GreenspanEnhancement.greenspanWater(math),
                                 GreenspanEnhancement.greenspanSupercooledWater(math)),
@@ -58,8 +59,8 @@ final class FormulaSet {
                 new FormulaSet(
                         formulation,
                         math,
-                        LogPolynomialSaturation.hardyWater(math),
-                        LogPolynomialSaturation.hardyIce(math),
+                        LogPolynomialSaturation.hardyWater(),
+                        LogPolynomialSaturation.hardyIce(),
                         List.of(
                                 GreenspanEnhancement.hardyWater(math),
                                 GreenspanEnhancement.hardySupercooledWater(math)),
@@ -68,8 +69,8 @@ final class FormulaSet {
                 new FormulaSet(
                         formulation,
                         math,
-                        LogPolynomialSaturation.hylandWexlerWater(math),
-                        LogPolynomialSaturation.hylandWexlerIce(math),
+                        LogPolynomialSaturation.hylandWexlerWater(),
+                        LogPolynomialSaturation.hylandWexlerIce(),
                         List.of(GreenspanEnhancement.greenspanWater(math)),
                         GreenspanEnhancement.greenspanIce(math));
             case IAPWS ->
@@ -119,8 +120,25 @@ final class FormulaSet {
     }
 
     double relativeHumidity(double pointKelvin, double mirror, Phase deposit, double airKelvin, double chamber) {
-        double logRatio = logPressure(pointKelvin, mirror, deposit) - logPressure(airKelvin, chamber, Phase.WATER);
-        return math.exp(logRatio) * chamber / mirror;
+        Surface atMirror = surface(pointKelvin, deposit);
+        Surface inChamber = surface(airKelvin, Phase.WATER);
+        double logPoint = atMirror.logSaturation(pointKelvin);
+        double logAir = inChamber.logSaturation(airKelvin);
+        double pointE = math.exp(logPoint);
+        double airE = math.exp(logAir);
+        double logRatio = atMirror.logFactor(pointKelvin, logPoint, pointE, mirror)
+                - inChamber.logFactor(airKelvin, logAir, airE, chamber);
+        return humidity(pointE, mirror, airE, chamber, math.expNearZero(logRatio));
+    }
+
+    /** Relative humidity from saturation pressures at the mirror and in the chamber and the ratio of their factors. */
+    static double humidity(double pointE, double mirror, double airE, double chamber, double factorRatio) {
+        return pointE * chamber / (airE * mirror) * factorRatio;
+    }
+
+    /** Where batches of {@link #relativeHumidity} are reckoned. */
+    HumidityBlocks blocks(int values) {
+        return new HumidityBlocks(this, math, values);
     }
 
     double vapourPressure(double kelvin, double p, Phase phase) {
@@ -139,7 +157,7 @@ final class FormulaSet {
         if (!(vapour <= total)) {
             throw new OutsideRange("vapour pressure in air of this total pressure", vapour, 0, total, "Pa");
         }
-        double start = FirstGuess.kelvin(logVapour - USUAL_LOG_FACTOR, deposit);
+        double start = FirstGuess.kelvin(logVapour - USUAL_LOG_FACTOR * total, deposit);
         return solve(new DewPointEquation(logVapour, total), deposit, start);
     }
 
@@ -150,6 +168,14 @@ final class FormulaSet {
 
     /** The answer on the warmest surface that has one. */
     private double solve(SurfaceEquation equation, Phase phase, double start) {
+        Surface likely = surface(start, phase);
+        double low = likely.span().lowestKelvin() + NEAR_AN_END;
+        double high = likely.span().highestKelvin() - NEAR_AN_END;
+        double found = equation.on(likely).near(equation.wanted(), low, high, start);
+        return Double.isNaN(found) ? solveFromTheEnds(equation, phase, start) : found;
+    }
+
+    private double solveFromTheEnds(SurfaceEquation equation, Phase phase, double start) {
         double wanted = equation.wanted();
         Surface[] surfaces = surfaces(phase);
         for (int i = 0; i < surfaces.length; i++) {

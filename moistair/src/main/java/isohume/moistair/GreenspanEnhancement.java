@@ -122,14 +122,45 @@ final class GreenspanEnhancement implements Enhancement {
     @Override
     public double logAt(double kelvin, double logE, double e, double p) {
         double x = require(kelvin, p);
-        double betaPerE = math.exp(logBeta.at(x) - logE);
+        return logOf(x, e, p, math.exp(logBeta.at(x) - logE));
+    }
+
+    @Override
+    public boolean logAt(double[] kelvin, double[] logE, double[] e, double[] p, int from, int count, double[] out) {
+        for (int i = 0; i < count; i++) {
+            if (!holdsFor(p[from + i])) {
+                return false;
+            }
+        }
+        for (int i = 0; i < count; i++) {
+            out[i] = logBeta.at(kelvin[i] - origin) - logE[i];
+        }
+        math.exp(out, count);
+        for (int i = 0; i < count; i++) {
+            out[i] = logOf(kelvin[i] - origin, e[i], p[from + i], out[i]);
+        }
+        return true;
+    }
+
+    private double logOf(double x, double e, double p, double betaPerE) {
         return alpha.at(x) * (1 - e / p) + betaPerE * (p - e);
+    }
+
+    @Override
+    public double stepTo(double wanted, double kelvin, double logE, double e, double slopeOfE, double p) {
+        double x = require(kelvin, p);
+        double betaPerE = math.exp(logBeta.at(x) - logE);
+        double miss = wanted - logE - logOf(x, e, p, betaPerE);
+        return miss / (slopeOfE + slopeOf(x, e, slopeOfE, p, betaPerE));
     }
 
     @Override
     public double logSlopeAt(double kelvin, double logE, double e, double slopeOfE, double p) {
         double x = require(kelvin, p);
-        double betaPerE = math.exp(logBeta.at(x) - logE);
+        return slopeOf(x, e, slopeOfE, p, math.exp(logBeta.at(x) - logE));
+    }
+
+    private double slopeOf(double x, double e, double slopeOfE, double p, double betaPerE) {
         return alpha.slopeAt(x) * (1 - e / p)
                 - alpha.at(x) * (e / p) * slopeOfE
                 + betaPerE * (logBeta.slopeAt(x) * (p - e) - p * slopeOfE);
@@ -142,10 +173,14 @@ final class GreenspanEnhancement implements Enhancement {
     }
 
     private double require(double kelvin, double p) {
-        if (!(p >= LOWEST_PASCALS && p <= HIGHEST_PASCALS)) {
+        if (!holdsFor(p)) {
             throw new OutsideRange("enhancement factor at a total pressure", p, LOWEST_PASCALS, HIGHEST_PASCALS, "Pa");
         }
         return vouchedFor.require(kelvin) - origin;
+    }
+
+    private static boolean holdsFor(double p) {
+        return p >= LOWEST_PASCALS && p <= HIGHEST_PASCALS;
     }
 
     @Override

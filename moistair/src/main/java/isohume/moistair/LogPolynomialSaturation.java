@@ -13,7 +13,6 @@ final class LogPolynomialSaturation implements Saturation {
     private static final String HYLAND_WEXLER = "Hyland and Wexler 1983, ASHRAE Trans. 89(2A), 500";
     private static final String SONNTAG = "Sonntag 1990, Z. Meteorol. 70, 340";
 
-    private final Elementary math;
     private final Citation source;
     private final Span vouchedFor;
     private final Sextic c;
@@ -21,9 +20,7 @@ final class LogPolynomialSaturation implements Saturation {
     private final double cLn;
     private final UncertaintyTable stated;
 
-    private LogPolynomialSaturation(
-            Elementary math, Citation source, Span vouchedFor, Sextic c, double cLn, UncertaintyTable stated) {
-        this.math = math;
+    private LogPolynomialSaturation(Citation source, Span vouchedFor, Sextic c, double cLn, UncertaintyTable stated) {
         this.source = source;
         this.vouchedFor = vouchedFor;
         this.c = c;
@@ -33,9 +30,8 @@ final class LogPolynomialSaturation implements Saturation {
     }
 
     /** ITS-90. Sonntag prints one set for water, supercooled included. */
-    static Saturation sonntagWater(Elementary math) {
+    static Saturation sonntagWater() {
         return new LogPolynomialSaturation(
-                math,
                 new Citation(SONNTAG, "water"),
                 Span.ofCelsius(WATER + " after Sonntag 1990", -100, 100),
                 new Sextic(0, -6096.9385, 21.2409642, -2.711193e-2, 1.673952e-5, 0, 0),
@@ -44,9 +40,8 @@ final class LogPolynomialSaturation implements Saturation {
     }
 
     /** ITS-90. */
-    static Saturation sonntagIce(Elementary math) {
+    static Saturation sonntagIce() {
         return new LogPolynomialSaturation(
-                math,
                 new Citation(SONNTAG, "ice"),
                 Span.ofCelsius(ICE + " after Sonntag 1990", -100, 0.01),
                 new Sextic(0, -6024.5282, 29.32707, 1.0613868e-2, -1.3198825e-5, 0, 0),
@@ -58,9 +53,8 @@ final class LogPolynomialSaturation implements Saturation {
      * ITS-90. The equation is fitted from 0 to 100 °C; Hardy's enhancement set for water from -50 °C goes with its
      * extension to supercooled water.
      */
-    static Saturation hardyWater(Elementary math) {
+    static Saturation hardyWater() {
         return new LogPolynomialSaturation(
-                math,
                 new Citation(HARDY, "eq. 2"),
                 Span.ofCelsius(WATER + " after Hardy 1998", -50, 100),
                 new Sextic(
@@ -76,9 +70,8 @@ final class LogPolynomialSaturation implements Saturation {
     }
 
     /** ITS-90. */
-    static Saturation hardyIce(Elementary math) {
+    static Saturation hardyIce() {
         return new LogPolynomialSaturation(
-                math,
                 new Citation(HARDY, "ice"),
                 Span.ofCelsius(ICE + " after Hardy 1998", -100, 0.01),
                 new Sextic(0, -5.8666426e3, 2.232870244e1, 1.39387003e-2, -3.4262402e-5, 2.7040955e-8, 0),
@@ -87,9 +80,8 @@ final class LogPolynomialSaturation implements Saturation {
     }
 
     /** Thermodynamic temperature, taken as ITS-90: the values agree with IAPWS without a change of scale. */
-    static Saturation hylandWexlerWater(Elementary math) {
+    static Saturation hylandWexlerWater() {
         return new LogPolynomialSaturation(
-                math,
                 new Citation(HYLAND_WEXLER, "water"),
                 Span.ofCelsius(WATER + " after Hyland and Wexler 1983", 0, 200),
                 new Sextic(0, -0.58002206e4, 0.13914993e1, -0.48640239e-1, 0.41764768e-4, -0.14452093e-7, 0),
@@ -98,9 +90,8 @@ final class LogPolynomialSaturation implements Saturation {
     }
 
     /** Thermodynamic temperature, taken as ITS-90. */
-    static Saturation hylandWexlerIce(Elementary math) {
+    static Saturation hylandWexlerIce() {
         return new LogPolynomialSaturation(
-                math,
                 new Citation(HYLAND_WEXLER, "ice"),
                 Span.ofCelsius(ICE + " after Hyland and Wexler 1983", -100, 0.01),
                 new Sextic(
@@ -112,7 +103,19 @@ final class LogPolynomialSaturation implements Saturation {
     @Override
     public double logAt(double kelvin) {
         vouchedFor.require(kelvin);
-        return c.at(kelvin) / (kelvin * kelvin) + cLn * math.log(kelvin);
+        return at(kelvin, LogKelvin.of(kelvin));
+    }
+
+    @Override
+    public void logAt(double[] kelvin, int count, double[] out) {
+        LogKelvin.of(kelvin, count, out);
+        for (int i = 0; i < count; i++) {
+            out[i] = at(kelvin[i], out[i]);
+        }
+    }
+
+    private double at(double kelvin, double logKelvin) {
+        return c.at(kelvin) / (kelvin * kelvin) + cLn * logKelvin;
     }
 
     @Override

@@ -5,7 +5,8 @@ import isohume.quantity.Phase;
 import isohume.quantity.Temperature;
 
 /**
- * The same formulas over arrays, for charts and Monte Carlo. Nothing is allocated for each value.
+ * The same formulas over arrays, for charts and Monte Carlo. Nothing is allocated for
+ * each value.
  *
  * <p>Temperatures are in degrees Celsius, pressures in Pa, relative humidities over water as fractions. A value that no
  * formula vouches for throws {@link OutsideRange} as it would alone; what was written to {@code out} before it stays.
@@ -26,9 +27,26 @@ public final class MoistAirBatch {
             Phase deposit,
             double[] out) {
         requireLength(out.length, pointCelsius, mirrorPascals, airCelsius, chamberPascals);
-        for (int i = 0; i < out.length; i++) {
-            out[i] = formulas.relativeHumidity(
-                    kelvin(pointCelsius[i]), mirrorPascals[i], deposit, kelvin(airCelsius[i]), chamberPascals[i]);
+        HumidityBlocks blocks = formulas.blocks(out.length);
+        for (int from = 0; from < out.length; from += SurfaceBlock.MOST) {
+            int count = Math.min(SurfaceBlock.MOST, out.length - from);
+            if (!blocks.reckon(pointCelsius, mirrorPascals, airCelsius, chamberPascals, deposit, out, from, count)) {
+                oneByOne(pointCelsius, mirrorPascals, airCelsius, chamberPascals, deposit, out, from, count);
+            }
+        }
+    }
+
+    private void oneByOne(
+            double[] point,
+            double[] mirror,
+            double[] air,
+            double[] chamber,
+            Phase deposit,
+            double[] out,
+            int from,
+            int count) {
+        for (int i = from; i < from + count; i++) {
+            out[i] = formulas.relativeHumidity(kelvin(point[i]), mirror[i], deposit, kelvin(air[i]), chamber[i]);
         }
     }
 

@@ -10,6 +10,13 @@ interface Saturation {
     /** {@code ln(e/Pa)}. */
     double logAt(double kelvin);
 
+    /** {@code ln(e/Pa)} of the first temperatures, all of them within {@link #vouchedFor()}; the same bits as one by one. */
+    default void logAt(double[] kelvin, int count, double[] out) {
+        for (int i = 0; i < count; i++) {
+            out[i] = logAt(kelvin[i]);
+        }
+    }
+
     /** {@code d ln e / dT} in 1/K, differentiated by hand. */
     double logSlopeAt(double kelvin);
 

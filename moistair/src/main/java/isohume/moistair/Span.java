@@ -54,6 +54,16 @@ final class Span {
         return kelvin >= from && kelvin <= to;
     }
 
+    /** Whether the first temperatures all lie between the ends, so that no other span holds any of them. */
+    boolean encloses(double[] kelvin, int count) {
+        for (int i = 0; i < count; i++) {
+            if (!(kelvin[i] > lowestKelvin && kelvin[i] < highestKelvin)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** The same temperature in kelvin, or {@link OutsideRange}. */
     @CanIgnoreReturnValue
     double require(double kelvin) {

@@ -32,21 +32,48 @@ final class Surface {
     /** {@code ln(e f / Pa)}: the partial pressure of vapour over the surface in air of {@code p} Pa. */
     double logPressure(double kelvin, double p) {
         double log = saturation.logAt(kelvin);
-        double e = math.exp(log);
+        return log + logFactor(kelvin, log, math.exp(log), p);
+    }
+
+    /** {@code ln(e/Pa)} without air. */
+    double logSaturation(double kelvin) {
+        return saturation.logAt(kelvin);
+    }
+
+    /** {@code ln f}, from the saturation pressure without air and its logarithm. */
+    double logFactor(double kelvin, double log, double e, double p) {
         if (!(e <= p)) {
             throw boiling(kelvin, e, p);
         }
-        return log + enhancement.logAt(kelvin, log, e, p);
+        return enhancement.logAt(kelvin, log, e, p);
+    }
+
+    /**
+     * Saturation pressures and {@code ln f} of a block of temperatures; the same bits as one by one.
+     *
+     * @param p total pressures of which the block begins at {@code from}
+     * @return false, with anything in the columns, if one of them is not between the ends of the surface or would be
+     *     refused alone
+     */
+    boolean reckon(SurfaceBlock block, double[] p, int from, int count) {
+        if (!span.encloses(block.kelvin, count)) {
+            return false;
+        }
+        saturation.logAt(block.kelvin, count, block.log);
+        System.arraycopy(block.log, 0, block.e, 0, count);
+        math.exp(block.e, count);
+        for (int i = 0; i < count; i++) {
+            if (!(block.e[i] <= p[from + i])) {
+                return false;
+            }
+        }
+        return enhancement.logAt(block.kelvin, block.log, block.e, p, from, count, block.logFactor);
     }
 
     /** The enhancement factor. */
     double factor(double kelvin, double p) {
         double log = saturation.logAt(kelvin);
-        double e = math.exp(log);
-        if (!(e <= p)) {
-            throw boiling(kelvin, e, p);
-        }
-        return math.exp(enhancement.logAt(kelvin, log, e, p));
+        return math.exp(logFactor(kelvin, log, math.exp(log), p));
     }
 
     /** {@code d ln(e f) / dT} in 1/K at constant total pressure. */
@@ -89,6 +116,12 @@ final class Surface {
         @Override
         public double slopeAt(double kelvin) {
             return logSlope(kelvin, p);
+        }
+
+        @Override
+        public double stepTo(double wanted, double kelvin) {
+            double log = saturation.logAt(kelvin);
+            return enhancement.stepTo(wanted, kelvin, log, math.exp(log), saturation.logSlopeAt(kelvin), p);
         }
     }
 }

@@ -42,5 +42,12 @@ record WetBulbEquation(Psychrometer psychrometer, double air, double total, doub
             return StrictMath.exp(logPressure.at(bulb)) * logPressure.slopeAt(bulb)
                     - psychrometer.depressionSlope(air, bulb, total);
         }
+
+        @Override
+        public double stepTo(double wanted, double bulb) {
+            double saturated = StrictMath.exp(logPressure.at(bulb));
+            double miss = wanted - (saturated - psychrometer.depression(air, bulb, total));
+            return miss / (saturated * logPressure.slopeAt(bulb) - psychrometer.depressionSlope(air, bulb, total));
+        }
     }
 }

@@ -49,6 +49,17 @@ final class WmoEnhancement implements Enhancement {
     }
 
     @Override
+    public boolean logAt(double[] kelvin, double[] logE, double[] e, double[] p, int from, int count, double[] out) {
+        for (int i = 0; i < count; i++) {
+            if (!(p[from + i] <= HIGHEST_PASCALS)) {
+                return false;
+            }
+            out[i] = logAt(kelvin[i], logE[i], e[i], p[from + i]);
+        }
+        return true;
+    }
+
+    @Override
     public double logSlopeAt(double kelvin, double logE, double e, double slopeOfE, double p) {
         vouchedFor.require(kelvin);
         return 0;

@@ -22,12 +22,12 @@ class CoefficientsTest {
     private static final Elementary MATH = Elementary.STRICT;
 
     private static final Map<String, Saturation> SATURATIONS = Map.of(
-            "hyland-wexler-1983 water", LogPolynomialSaturation.hylandWexlerWater(MATH),
-            "hyland-wexler-1983 ice", LogPolynomialSaturation.hylandWexlerIce(MATH),
-            "sonntag-1990 water", LogPolynomialSaturation.sonntagWater(MATH),
-            "sonntag-1990 ice", LogPolynomialSaturation.sonntagIce(MATH),
-            "hardy-1998 water", LogPolynomialSaturation.hardyWater(MATH),
-            "hardy-1998 ice", LogPolynomialSaturation.hardyIce(MATH));
+            "hyland-wexler-1983 water", LogPolynomialSaturation.hylandWexlerWater(),
+            "hyland-wexler-1983 ice", LogPolynomialSaturation.hylandWexlerIce(),
+            "sonntag-1990 water", LogPolynomialSaturation.sonntagWater(),
+            "sonntag-1990 ice", LogPolynomialSaturation.sonntagIce(),
+            "hardy-1998 water", LogPolynomialSaturation.hardyWater(),
+            "hardy-1998 ice", LogPolynomialSaturation.hardyIce());
 
     private static final Map<String, Enhancement> ENHANCEMENTS = Map.of(
             "enh-greenspan-1976 water 0..100 degC", GreenspanEnhancement.greenspanWater(MATH),

@@ -51,7 +51,7 @@ class TypoWatchTest {
     /** ln 100 below 21.2409642 is 16.635794, not 16.635764; c_1 ends in 193, not 1933. */
     @Test
     void sonntag_over_water_has_the_constant_that_is_16_635794_for_hectopascals() {
-        LogPolynomialSaturation water = (LogPolynomialSaturation) LogPolynomialSaturation.sonntagWater(MATH);
+        LogPolynomialSaturation water = (LogPolynomialSaturation) LogPolynomialSaturation.sonntagWater();
         assertEquals(16.635794, water.coefficient(0) - Math.log(100), 5e-7);
         assertEquals(-2.711193e-2, water.coefficient(1), 0);
     }
@@ -59,7 +59,7 @@ class TypoWatchTest {
     /** For hectopascals 24.7219; 24.721994 and 24.72219 are about, and an extra 1 in the exponent. */
     @Test
     void sonntag_over_ice_has_the_constant_that_is_24_7219_for_hectopascals() {
-        LogPolynomialSaturation ice = (LogPolynomialSaturation) LogPolynomialSaturation.sonntagIce(MATH);
+        LogPolynomialSaturation ice = (LogPolynomialSaturation) LogPolynomialSaturation.sonntagIce();
         assertEquals(24.7219, ice.coefficient(0) - Math.log(100), 5e-6);
         assertEquals(611.657, Math.exp(ice.logAt(273.16)), 0.010); // Guildner, Johnson and Jones 1976
     }
