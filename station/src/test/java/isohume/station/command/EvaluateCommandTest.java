@@ -132,8 +132,7 @@ class EvaluateCommandTest {
         Path hot = folder.resolve("hot.csv");
         Files.writeString(
                 hot,
-                Files.readString(demo.resolve("readings.csv"))
-                        .replaceAll("(?m)^([^,]+,1,[a-z]+,)[^,]+,", "$155.1,"));
+                Files.readString(demo.resolve("readings.csv")).replaceAll("(?m)^([^,]+,1,[a-z]+,)[^,]+,", "$155.1,"));
         Said said = evaluate(plan, hot, folder.resolve("hot"));
         assertEquals(1, said.code());
         assertTrue(said.messages().contains("hot.csv: point 1: "), said.messages());
