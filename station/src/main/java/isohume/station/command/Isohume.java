@@ -26,7 +26,6 @@ import picocli.CommandLine.Spec;
             ServeCommand.class,
             ConvertCommand.class,
             EvaluateCommand.class,
-            ConvertCommand.class,
             VerifyCommand.class,
             SimulateCommand.class,
             ValidateCommand.class,
