@@ -24,7 +24,6 @@ import picocli.CommandLine.Spec;
         subcommands = {
             DemoCommand.class,
             ServeCommand.class,
-            ConvertCommand.class,
             EvaluateCommand.class,
             VerifyCommand.class,
             SimulateCommand.class,
