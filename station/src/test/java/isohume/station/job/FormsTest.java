@@ -49,6 +49,15 @@ class FormsTest {
     }
 
     @Test
+    void the_worked_example_is_read_and_follows_the_schemas() throws IOException {
+        String own = Files.readString(TREE.resolve("examples/archive-store/plan.yaml"));
+        String its = Files.readString(TREE.resolve("examples/archive-store/bench.yaml"));
+        assertEquals("seen by the operator", read(own, its).depositBy().orElseThrow());
+        assertEquals("", finds(plans, own));
+        assertEquals("", finds(benches, its));
+    }
+
+    @Test
     void what_may_be_left_out_may_be_left_out() {
         String shorter = plan.replaceAll("  formulation: .*\n", "").replaceAll("    device: .*\n", "");
         assertEquals(15, read(shorter, bench).plan().points().size());
