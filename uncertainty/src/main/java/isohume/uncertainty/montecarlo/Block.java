@@ -5,19 +5,23 @@ import isohume.uncertainty.Budget;
 import java.util.Arrays;
 
 /**
- * One block of trials: its model values, sorted, and their moments about the budget's value.
+ * One block of trials: its model values in no order, their ends, and their moments about the budget's value.
  *
  * <p>A class, not a record, because it holds an array.
  */
 final class Block {
-    private final double[] sorted;
+    private static final int AT_ONCE = 250; // trials whose inputs stay in the processor's cache
+
+    private final double[] values;
+    private final Ends ends;
     private final double centre;
     private final double sum;
     private final double squares;
     private final int refused;
 
-    private Block(double[] sorted, double centre, double sum, double squares, int refused) {
-        this.sorted = sorted;
+    private Block(double[] values, double probability, double centre, double sum, double squares, int refused) {
+        this.values = values;
+        this.ends = Ends.of(values, probability);
         this.centre = centre;
         this.sum = sum;
         this.squares = squares;
@@ -26,42 +30,40 @@ final class Block {
 
     static Block run(Budget budget, Sampler sampler, RandomStream stream, int trials) {
         double[] values = new double[trials];
-        double[] inputs = new double[sampler.size()];
-        double[] normals = new double[sampler.correlatedSize()];
+        double[][] inputs = new double[sampler.size()][AT_ONCE];
+        double[][] normals = new double[sampler.correlatedSize()][AT_ONCE];
+        double[] found = new double[AT_ONCE];
         double sum = 0;
         double squares = 0;
         int kept = 0;
-        for (int trial = 0; trial < trials; trial++) {
-            sampler.draw(stream, inputs, normals);
-            double value = valueOrNaN(budget, inputs);
-            if (Double.isFinite(value)) {
-                double deviation = value - budget.value();
-                sum += deviation;
-                squares += deviation * deviation;
-                values[kept] = value;
-                kept++;
+        for (int from = 0; from < trials; from += AT_ONCE) {
+            int now = Math.min(AT_ONCE, trials - from);
+            sampler.draw(stream, inputs, normals, now);
+            budget.model().ofEach(inputs, now, found);
+            for (int i = 0; i < now; i++) {
+                if (Double.isFinite(found[i])) { // others are counted, and too many are an error
+                    double deviation = found[i] - budget.value();
+                    sum += deviation;
+                    squares += deviation * deviation;
+                    values[kept] = found[i];
+                    kept++;
+                }
             }
         }
-        double[] sorted = kept == trials ? values : Arrays.copyOf(values, kept);
-        Arrays.sort(sorted);
-        return new Block(sorted, budget.value(), sum, squares, trials - kept);
+        double[] all = kept == trials ? values : Arrays.copyOf(values, kept);
+        return new Block(all, budget.coverageProbability(), budget.value(), sum, squares, trials - kept);
     }
 
-    /** A far draw may lie outside the model's range; such a trial is counted, and too many are an error. */
-    private static double valueOrNaN(Budget budget, double[] inputs) {
-        try {
-            return budget.model().of(inputs);
-        } catch (IllegalArgumentException | ArithmeticException outside) {
-            return Double.NaN;
-        }
+    double[] values() {
+        return values;
     }
 
-    double[] sorted() {
-        return sorted;
+    Ends ends() {
+        return ends;
     }
 
     int count() {
-        return sorted.length;
+        return values.length;
     }
 
     int refused() {

@@ -6,7 +6,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -93,10 +92,10 @@ public final class MonteCarlo {
             throw new IllegalArgumentException("the model of " + budget.measurand() + " has no value for " + refused
                     + " of " + blocks.size() * blockSize + " drawn trials; the inputs reach outside its range");
         }
-        intervals.add(interval(block.sorted()));
+        intervals.add(interval(block.ends()));
     }
 
-    private Interval interval(double[] sorted) {
+    private Interval interval(Ends sorted) {
         return switch (settings.kind()) {
             case SYMMETRIC -> Interval.symmetric(sorted, budget.coverageProbability());
             case SHORTEST -> Interval.shortest(sorted, budget.coverageProbability());
@@ -154,18 +153,11 @@ public final class MonteCarlo {
         double mean = budget.value() + meanDeviation();
         double standardUncertainty = standardUncertainty();
         int refused = blocks.stream().mapToInt(Block::refused).sum();
-        double[] all = new double[count()];
-        int filled = 0;
-        while (!blocks.isEmpty()) { // emptied on the way, so that every value is held once or twice, not thrice
-            double[] values = blocks.removeLast().sorted();
-            System.arraycopy(values, 0, all, filled, values.length);
-            filled += values.length;
-        }
-        Arrays.sort(all);
+        Ends all = Ends.of(blocks, budget.coverageProbability());
         return new Propagation(
                 budget,
                 settings,
-                all.length,
+                all.count(),
                 refused,
                 settled,
                 mean,

@@ -86,6 +86,28 @@ final class RandomStream {
         return symmetric(nextLong());
     }
 
+    /** Fills the first places of a column with what {@link #symmetric()} would give one after the other. */
+    void symmetric(double[] column, int count) {
+        long a = s0; // in variables of its own the state stays in registers
+        long b = s1;
+        long c = s2;
+        long d = s3;
+        for (int i = 0; i < count; i++) {
+            column[i] = symmetric(Long.rotateLeft(a + d, 23) + a);
+            long t = b << 17;
+            c ^= a;
+            d ^= b;
+            b ^= c;
+            a ^= d;
+            c ^= t;
+            d = Long.rotateLeft(d, 45);
+        }
+        s0 = a;
+        s1 = b;
+        s2 = c;
+        s3 = d;
+    }
+
     /** A standard normal variate. */
     double normal() {
         while (true) {

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Fills one trial's inputs. Uncorrelated inputs are drawn one by one; correlated ones from correlated standard normals
+ * Fills trials' inputs. Uncorrelated inputs are drawn one by one; correlated ones from correlated standard normals
  * (Cholesky). For normal inputs that is the multivariate normal of JCGM 101, 6.4.8; of other shapes the coefficient is
  * met to within 0.02, since the correlation is that of the normals before they take their shape.
  */
@@ -52,26 +52,33 @@ final class Sampler {
         return correlated.length;
     }
 
-    /** Draws one trial into {@code inputs}, using {@code normals} as scratch space. */
-    void draw(RandomStream stream, double[] inputs, double[] normals) {
+    /**
+     * Draws the first trials of each column of {@code inputs}, input by input, using {@code normals} as scratch space.
+     */
+    void draw(RandomStream stream, double[][] inputs, double[][] normals, int trials) {
         int next = 0;
-        for (int i = 0; i < normals.length; i++) {
-            normals[i] = stream.normal();
+        for (double[] column : normals) {
+            for (int trial = 0; trial < trials; trial++) {
+                column[trial] = stream.normal();
+            }
         }
         for (int i = 0; i < estimates.length; i++) {
             if (next < correlated.length && correlated[next] == i) {
-                inputs[i] = estimates[i] + draws[i].from(mixed(factor[next], normals), stream);
+                for (int trial = 0; trial < trials; trial++) {
+                    double normal = mixed(factor[next], normals, trial);
+                    inputs[i][trial] = estimates[i] + draws[i].from(normal, stream);
+                }
                 next++;
             } else {
-                inputs[i] = estimates[i] + draws[i].from(stream);
+                draws[i].fill(inputs[i], trials, estimates[i], stream);
             }
         }
     }
 
-    private static double mixed(double[] row, double[] normals) {
+    private static double mixed(double[] row, double[][] normals, int trial) {
         double sum = 0;
         for (int k = 0; k < row.length; k++) {
-            sum += row[k] * normals[k];
+            sum += row[k] * normals[k][trial];
         }
         return sum;
     }

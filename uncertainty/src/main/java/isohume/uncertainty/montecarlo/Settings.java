@@ -8,7 +8,7 @@ package isohume.uncertainty.montecarlo;
  * @param digits significant digits of the standard uncertainty that matter, 1 or 2 (JCGM 101, 7.9.2)
  * @param tightening the numerical tolerance is divided by this before deciding to stop: 5 when the budget is to be
  *     validated (8.2), 1 for a plain adaptive run (7.9.4)
- * @param maximumTrials at which to stop even if the result has not settled; bounds memory at about 24
+ * @param maximumTrials at which to stop even if the result has not settled; bounds memory at about 10
  *     bytes a trial
  * @param parallel how many blocks to run side by side, 1 or more; does not change the result
  * @param kind which interval is compared and reported
