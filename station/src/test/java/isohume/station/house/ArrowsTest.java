@@ -157,7 +157,8 @@ class ArrowsTest {
     private static boolean asks(JavaAccess<?> access) {
         String owner = access.getTargetOwner().getName();
         String name = access.getTarget().getName();
-        boolean handed = access.getDescription().contains("(java.time.Clock");
+        String signature = access.getTarget().getFullName();
+        boolean handed = signature.contains("(java.time.Clock");
         return switch (owner) {
             case "java.lang.System" ->
                 Set.of("currentTimeMillis", "getenv", "getProperty").contains(name);
@@ -166,7 +167,7 @@ class ArrowsTest {
             case "java.lang.Math", "java.lang.StrictMath" -> name.equals("random");
             case "java.util.concurrent.ThreadLocalRandom" -> true;
             case "java.util.UUID" -> name.equals("randomUUID");
-            case "java.util.Date", "java.util.Random" -> access.getDescription().contains("<init>()");
+            case "java.util.Date", "java.util.Random" -> signature.endsWith("<init>()");
             default -> owner.startsWith("java.time.") && name.equals("now") && !handed;
         };
     }

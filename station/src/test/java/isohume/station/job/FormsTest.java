@@ -40,6 +40,14 @@ class FormsTest {
     }
 
     @Test
+    void the_worked_examples_plan_and_bench_are_read_and_follow_their_schemas() throws IOException {
+        Path example = TREE.resolve("examples/archive-store");
+        assertEquals(8, Worksheet.read(example.resolve("plan.yaml")).plan().points().size());
+        assertEquals("", finds(plans, Files.readString(example.resolve("plan.yaml"))));
+        assertEquals("", finds(benches, Files.readString(example.resolve("bench.yaml"))));
+    }
+
+    @Test
     void the_plan_in_the_description_is_read_and_follows_the_schema() throws IOException {
         Matcher fenced = Pattern.compile("```yaml\\n(.*?)```", Pattern.DOTALL)
                 .matcher(Files.readString(TREE.resolve("docs/formats/plan.md")));
