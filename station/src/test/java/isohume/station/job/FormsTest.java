@@ -42,7 +42,8 @@ class FormsTest {
     @Test
     void the_worked_examples_plan_and_bench_are_read_and_follow_their_schemas() throws IOException {
         Path example = TREE.resolve("examples/archive-store");
-        assertEquals(8, Worksheet.read(example.resolve("plan.yaml")).plan().points().size());
+        assertEquals(
+                8, Worksheet.read(example.resolve("plan.yaml")).plan().points().size());
         assertEquals("", finds(plans, Files.readString(example.resolve("plan.yaml"))));
         assertEquals("", finds(benches, Files.readString(example.resolve("bench.yaml"))));
     }
