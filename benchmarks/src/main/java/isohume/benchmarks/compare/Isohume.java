@@ -20,28 +20,38 @@ import java.util.stream.Collectors;
 
 /** Isohume as a {@link Contestant}: a process of its own whose heap is limited to 64 MB. */
 final class Isohume {
-    private static final int TRIALS = 1_000_000;
+    private static final int MILLION = 1_000_000;
     private static final int SHOWN = 1_000;
 
     private final Conditions given = Conditions.drawn();
     private final AirWork air = new AirWork(given);
     private final Budget budget = HumidityBudget.evaluate();
     private final int cores = Runtime.getRuntime().availableProcessors();
+    private final int trials;
     private long seed;
 
-    private Isohume() {}
+    private Isohume(int trials) {
+        this.trials = trials;
+    }
 
     static List<String> command() {
+        return command(MILLION);
+    }
+
+    /** With so many trials for each Monte Carlo run. */
+    static List<String> command(int trials) {
         return List.of(
                 System.getProperty("java.home") + "/bin/java",
                 "-Xmx64m",
+                "-XX:+UseSerialGC", // as ./isohume has it
                 "-cp",
                 System.getProperty("java.class.path"),
-                Isohume.class.getName());
+                Isohume.class.getName(),
+                String.valueOf(trials));
     }
 
     public static void main(String[] arguments) throws IOException {
-        Isohume isohume = new Isohume();
+        Isohume isohume = new Isohume(Integer.parseInt(arguments[0]));
         BufferedReader requests = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
         for (String line = requests.readLine(); line != null; line = requests.readLine()) {
             System.out.println(isohume.answer(line.split(" ")));
@@ -71,14 +81,14 @@ final class Isohume {
     private String time(String work, int milliseconds) {
         return switch (work) {
             case "budget" -> clocked(milliseconds, 1, HumidityBudget::evaluate, Isohume::threadNanos);
-            case "montecarlo" -> clocked(milliseconds, TRIALS, this::propagate, Isohume::processNanos);
+            case "montecarlo" -> clocked(milliseconds, trials, this::propagate, Isohume::processNanos);
             default -> clocked(milliseconds, given.count(), () -> air.reckon(work), Isohume::threadNanos);
         };
     }
 
     private Propagation propagate() {
         seed++;
-        return MonteCarlo.propagate(budget, new Settings(seed, 2, 1e9, TRIALS, cores, Settings.Kind.SYMMETRIC));
+        return MonteCarlo.propagate(budget, new Settings(seed, 2, 1e9, trials, cores, Settings.Kind.SYMMETRIC));
     }
 
     private static double[] figures(Propagation found) {
