@@ -70,6 +70,8 @@ public final class Course {
     }
 
     private void ask(RunFact.Asked asked) {
+        phase = Phase.APPROACH;
+        recordRows = 0;
         point = asked.point();
         target = asked.target();
         need(settling).restart();

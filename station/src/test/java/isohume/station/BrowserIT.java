@@ -116,7 +116,8 @@ class BrowserIT {
     @Test
     void pages_for_converting_for_safety_and_for_the_wall_open() throws Exception {
         String home = program.address();
-        for (String page : List.of("convert?temperature=23&dew_point=12.03", "safety", "bench/wall", "runs")) {
+        for (String page :
+                List.of("convert?temperature=23&known=dew_point&value=12.03", "safety", "bench/wall", "runs")) {
             browser.get(home + page);
             keep(page.replaceAll(".*/", "").replaceAll("\\W.*", ""));
             assertTrue(browser.findElements(By.tagName("h1")).size() <= 1, page + " has one heading");
