@@ -62,9 +62,8 @@ interface Draw {
 
             @Override
             public void fill(double[] column, int trials, double estimate, RandomStream stream) {
-                stream.normal(column, trials);
                 for (int i = 0; i < trials; i++) {
-                    column[i] = estimate + scale * column[i];
+                    column[i] = estimate + scale * stream.normal();
                 }
             }
         };
@@ -80,14 +79,13 @@ interface Draw {
 
             @Override
             public double from(double normal, RandomStream stream) {
-                return scale * normal * Math.sqrt(freedom / square.draw(stream));
+                return scale * normal / Math.sqrt(square.draw(stream) / freedom);
             }
 
             @Override
             public void fill(double[] column, int trials, double estimate, RandomStream stream) {
-                stream.normal(column, trials);
                 for (int i = 0; i < trials; i++) {
-                    column[i] = estimate + from(column[i], stream);
+                    column[i] = estimate + from(stream.normal(), stream);
                 }
             }
         };
@@ -108,14 +106,8 @@ interface Draw {
             @Override
             public void fill(double[] column, int trials, double estimate, RandomStream stream) {
                 stream.symmetric(column, trials);
-                if (doubt == 0) {
-                    for (int i = 0; i < trials; i++) {
-                        column[i] = estimate + halfWidth * column[i];
-                    }
-                } else {
-                    for (int i = 0; i < trials; i++) {
-                        column[i] = estimate + width(stream) * column[i];
-                    }
+                for (int i = 0; i < trials; i++) {
+                    column[i] = estimate + width(stream) * column[i];
                 }
             }
 

@@ -21,30 +21,26 @@ final class Tail {
      * Of values, which are finite and in no order, each times {@code sign}.
      *
      * @param depth how many are needed
-     * @param bound where somebody supposes that somewhat more than those end; if it is fewer or many more, all are sorted
+     * @param bound where somebody supposes that somewhat more than those end; if it is fewer, all are sorted
      */
     static Tail of(double[] values, int sign, int depth, double bound) {
-        double[] found = new double[Math.min(values.length, 4 * depth)];
-        int count = collect(bound, values, sign, found);
-        if (count >= depth && count < found.length) {
-            return new Tail(Arrays.copyOf(found, count), false);
-        }
-        double[] all = new double[values.length];
-        int every = collect(Double.POSITIVE_INFINITY, values, sign, all);
-        return new Tail(Arrays.copyOf(all, every), true);
+        double[] found = notAbove(bound, values, sign);
+        return found.length >= depth
+                ? new Tail(found, found.length == values.length)
+                : new Tail(notAbove(Double.POSITIVE_INFINITY, values, sign), true);
     }
 
-    /** Puts the values up to the bound into {@code found} until that is full, and says how many there are. */
-    private static int collect(double bound, double[] values, int sign, double[] found) {
+    private static double[] notAbove(double bound, double[] values, int sign) {
+        double[] found = new double[values.length];
         int next = 0;
-        for (int i = 0; i < values.length && next < found.length; i++) {
-            double value = sign * values[i];
+        for (double each : values) {
+            double value = sign * each;
             if (value <= bound) {
                 found[next] = value;
                 next++;
             }
         }
-        return next;
+        return Arrays.copyOf(found, next);
     }
 
     /** The value of a rank, counted from 0; infinite where that is farther than the tail is known. */
@@ -55,8 +51,7 @@ final class Tail {
     /** All values up to the bound, from the values that this tail was taken from. */
     double[] upTo(double bound, double[] values, int sign) {
         if (!everything && bound > sorted[sorted.length - 1]) {
-            double[] found = new double[values.length];
-            return Arrays.copyOf(found, collect(bound, values, sign, found));
+            return notAbove(bound, values, sign);
         }
         int length = sorted.length;
         while (length > 0 && sorted[length - 1] > bound) {
