@@ -39,15 +39,19 @@ public final class Course {
     private final Map<Integer, RunFact.Recorded> recorded = new TreeMap<>();
     private final TreeSet<Integer> skipped = new TreeSet<>();
     private final Map<String, Instant> silentSince = new TreeMap<>();
-    private List<Waiting> waiting = List.of();
 
     /** Adds the next fact; entries must come in order, from the first. */
     public void take(Entry entry) {
+        take(entry, RunNotation.decode(entry.fact()));
+    }
+
+    /** As {@link #take(Entry)}, for a caller that knows already which fact the entry holds. */
+    public void take(Entry entry, RunFact fact) {
         if (entry.number() != taken + 1) {
             throw new IllegalArgumentException("entry " + entry.number() + " came after " + taken);
         }
         taken = entry.number();
-        switch (RunNotation.decode(entry.fact())) {
+        switch (fact) {
             case RunFact.Started s -> start(s, entry.at());
             case RunFact.Resumed r -> ending = null;
             case RunFact.Asked a -> ask(a);
@@ -75,7 +79,6 @@ public final class Course {
         point = asked.point();
         target = asked.target();
         need(settling).restart();
-        waiting = need(settling).waiting(target);
     }
 
     private void observe(RunFact.Observed observed, long number) {
@@ -83,7 +86,6 @@ public final class Course {
         latest = moment;
         noteSilence(moment);
         need(settling).take(moment);
-        waiting = need(settling).waiting(target);
         if (phase == Phase.RECORD && moment.whole(roles())) {
             recordFrom = recordRows == 0 ? number : recordFrom;
             recordTo = number;
@@ -128,7 +130,6 @@ public final class Course {
         ending = finished.ending();
         why = finished.why();
         since = at;
-        waiting = List.of();
         phase = switch (finished.ending()) {
             case COMPLETED -> Phase.FINISHED;
             case ABANDONED -> Phase.ABANDONED;
@@ -205,9 +206,9 @@ public final class Course {
         return List.copyOf(skipped);
     }
 
-    /** Judgement of every signal at the last observation. */
+    /** Judgement of every signal at the last observation; empty while no engine is at work. Reckoned when asked for. */
     public List<Waiting> waiting() {
-        return waiting;
+        return phase.underWay() && target != null ? need(settling).waiting(target) : List.of();
     }
 
     /** Readings taken of the record that is under way. */
@@ -222,11 +223,11 @@ public final class Course {
     }
 
     boolean settled() {
-        return Settling.settled(waiting);
+        return Settling.settled(waiting());
     }
 
     boolean kept() {
-        return Settling.kept(waiting);
+        return Settling.kept(waiting());
     }
 
     /** The record that is under way, as the fact that would close it. */

@@ -239,6 +239,6 @@ public final class Run {
     }
 
     private void write(RunFact fact) {
-        course.take(journal.append(stream, RunNotation.encode(fact)));
+        course.take(journal.append(stream, RunNotation.encode(fact)), fact);
     }
 }

@@ -18,10 +18,10 @@ final class Rig {
 
     final FakeTime time = new FakeTime();
     final FakeBench bench = new FakeBench(time);
-    final ListJournal journal;
+    final LosableJournal journal;
 
     private Rig(int lostAt) {
-        journal = new ListJournal(time, lostAt);
+        journal = new LosableJournal(time, lostAt);
     }
 
     static Rig thatWorks() {

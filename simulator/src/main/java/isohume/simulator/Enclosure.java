@@ -57,18 +57,4 @@ public record Enclosure(
                 heatingWatts,
                 coolingWatts);
     }
-
-    public Enclosure withDrive(double heating, double cooling) {
-        return new Enclosure(
-                volumeLitres,
-                airHeatCapacity,
-                wallHeatCapacity,
-                airToWall,
-                airToRoom,
-                wallToRoom,
-                doorChill,
-                fanWatts,
-                heating,
-                cooling);
-    }
 }

@@ -90,19 +90,4 @@ public record HumidityResponse(
                 seconds,
                 noise);
     }
-
-    public HumidityResponse withCreep(double share, double timeConstant) {
-        return new HumidityResponse(
-                resolution,
-                offset,
-                gain,
-                curvature,
-                wetRise,
-                perKelvin,
-                loopWidth,
-                share,
-                timeConstant,
-                seconds,
-                noise);
-    }
 }

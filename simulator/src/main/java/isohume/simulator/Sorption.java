@@ -27,8 +27,4 @@ public record Sorption(double fastShare, double fastSeconds, double slowShare, d
     public static Sorption none() {
         return new Sorption(0, 90, 0, 1500, 0);
     }
-
-    public Sorption withSlowTail(double share, double seconds) {
-        return new Sorption(fastShare, fastSeconds, share, seconds, drySlowing);
-    }
 }

@@ -51,23 +51,6 @@ public record Streams(
         return new Streams(1, 4, 0.005, 5, 35, 240, 0.97, 80, 500, 0.20, 15, -38);
     }
 
-    /** Both flows alike, as for a test of the change-over time. */
-    public Streams withFlow(double litresPerMinute) {
-        return new Streams(
-                litresPerMinute,
-                litresPerMinute,
-                leakFlow,
-                saturatorLowest,
-                saturatorHighest,
-                saturatorSeconds,
-                saturatorEfficiency,
-                tankGrams,
-                agentGrams,
-                agentUptake,
-                agentLoadGrams,
-                freshFrostPoint);
-    }
-
     public Streams withLeak(double litresPerMinute) {
         return new Streams(
                 holdFlow,

@@ -39,11 +39,6 @@ public record Surroundings(
         return new Surroundings(celsius, wander, humidity, pressure, pressureWander, overpressure, mirrorDrop);
     }
 
-    public Surroundings withHumidity(double percent) {
-        return new Surroundings(
-                temperature, temperatureWander, percent, pressure, pressureWander, overpressure, mirrorDrop);
-    }
-
     public Surroundings withPressure(double pascals, double wander) {
         return new Surroundings(temperature, temperatureWander, humidity, pascals, wander, overpressure, mirrorDrop);
     }

@@ -6,28 +6,26 @@ import isohume.device.Instrument;
 import isohume.device.modbus.DeviceDescription;
 import isohume.device.modbus.Devices;
 import isohume.run.Bench;
-import isohume.station.job.Texts;
 import isohume.station.job.Worksheet;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.UnaryOperator;
+import java.util.function.Function;
 
 /** A worksheet's bench with its lines open. Closing it lets go of them and leaves the chamber as it is. */
 public record OpenBench(Bench bench, Devices devices) implements AutoCloseable {
     /**
      * Opens every device that the worksheet names.
      *
-     * @param texts where the descriptions are
-     * @param place changes where a description says its device is, or leaves it
+     * @param descriptions the description of each name
      * @throws IllegalArgumentException when the first device is no chamber
      */
     public static OpenBench of(
-            Worksheet worksheet, Texts texts, UnaryOperator<DeviceDescription> place, InstantSource clock) {
+            Worksheet worksheet, Function<String, DeviceDescription> descriptions, InstantSource clock) {
         Devices devices = new Devices();
         List<Instrument> opened = new ArrayList<>();
         for (String name : worksheet.devices()) {
-            opened.add(devices.open(place.apply(DeviceDescription.parse(texts.text(name), name)), clock));
+            opened.add(devices.open(descriptions.apply(name), clock));
         }
         if (opened.isEmpty() || !(opened.getFirst() instanceof Chamber chamber)) {
             devices.close();

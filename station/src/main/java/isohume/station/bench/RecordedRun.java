@@ -51,7 +51,11 @@ public final class RecordedRun {
 
     /** What the whole points mean, by the worksheet that the run was begun with. */
     public Results results() {
-        Course course = course();
+        return results(course());
+    }
+
+    /** As {@link #results()}, by a course of this run that was followed already. */
+    public Results results(Course course) {
         Worksheet worksheet = Worksheet.keptIn(course.started().job());
         List<Recording> recordings = new ArrayList<>();
         for (RunFact.Recorded recorded : course.recorded()) {

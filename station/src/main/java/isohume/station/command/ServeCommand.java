@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.station.command;
 
+import isohume.device.modbus.DeviceDescription;
 import isohume.journal.SqliteJournal;
 import isohume.station.bench.OpenBench;
 import isohume.station.bench.WallTime;
@@ -16,7 +17,6 @@ import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -55,7 +55,8 @@ final class ServeCommand implements Callable<Integer> {
             }
             Texts texts = Texts.in(
                     Optional.ofNullable(plan.toAbsolutePath().getParent()).orElseThrow());
-            OpenBench bench = OpenBench.of(worksheet.get(), texts, UnaryOperator.identity(), clock);
+            OpenBench bench =
+                    OpenBench.of(worksheet.get(), name -> DeviceDescription.parse(texts.text(name), name), clock);
             try (Workplace workplace = new Workplace(journal, worksheet.get(), bench, new WallTime(clock))) {
                 int closed = workplace.closeCutOff();
                 if (closed > 0) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.station.demo;
 
+import isohume.device.modbus.DeviceDescription;
 import isohume.simulator.BenchParameters;
 import isohume.simulator.SimulatedBench;
 import isohume.station.bench.OpenBench;
@@ -10,11 +11,7 @@ import java.time.Instant;
 
 /** The simulated bench with the demonstration's worksheet, read over Modbus TCP as hardware would be. */
 final class DemoBench implements AutoCloseable {
-    static final String HOST = "127.0.0.1";
-
     private static final Texts DOCUMENTS = Texts.packagedWith(DemoBench.class);
-    private static final Texts DESCRIPTIONS =
-            name -> Texts.packagedWith(SimulatedBench.class).text("devices/" + name);
 
     private final SimulatedBench simulated;
     private final Worksheet worksheet = Worksheet.read(DOCUMENTS, "plan.yaml");
@@ -22,11 +19,14 @@ final class DemoBench implements AutoCloseable {
 
     DemoBench(long seed, Instant start) {
         simulated = SimulatedBench.start(BenchParameters.portable(), seed, start, 0);
-        open = OpenBench.of(
-                worksheet,
-                DESCRIPTIONS,
-                description -> description.withAddress(HOST, simulated.port()),
-                simulated::now);
+        open = OpenBench.of(worksheet, this::description, simulated::now);
+    }
+
+    private DeviceDescription description(String file) {
+        return simulated.descriptions().stream()
+                .filter(description -> file.equals(description.id() + ".yaml"))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("the simulated bench has no " + file));
     }
 
     SimulatedBench simulated() {

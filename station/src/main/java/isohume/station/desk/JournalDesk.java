@@ -129,13 +129,14 @@ public final class JournalDesk implements Desk {
 
     private Optional<Results> results(StreamName stream) {
         synchronized (courses) {
-            int points = course(stream).recorded().size();
+            Course course = course(stream);
+            int points = course.recorded().size();
             if (points == 0) {
                 return Optional.empty();
             }
             Evaluated known = evaluated.get(stream);
             if (known == null || known.points() != points) {
-                known = new Evaluated(points, new RecordedRun(journal, stream).results());
+                known = new Evaluated(points, new RecordedRun(journal, stream).results(course));
                 evaluated.put(stream, known);
             }
             return Optional.of(known.results());

@@ -2,7 +2,6 @@
 package isohume.station.web.bench;
 
 import isohume.journal.Entry;
-import isohume.moistair.MoistAir;
 import isohume.run.Course;
 import isohume.run.Moment;
 import isohume.run.Phase;
@@ -45,8 +44,9 @@ final class Followed {
     }
 
     private void take(Entry entry) {
-        course.take(entry);
-        switch (RunNotation.decode(entry.fact())) {
+        RunFact fact = RunNotation.decode(entry.fact());
+        course.take(entry, fact);
+        switch (fact) {
             case RunFact.Observed observed -> draw(observed);
             case RunFact.Entered entered -> approaches.entered(entered.phase(), entered.point(), entry.at());
             case RunFact.Started s -> {}
@@ -64,9 +64,7 @@ final class Followed {
         if (lines.isEmpty()) {
             lines = Line.of(course.roles(), observed);
         }
-        Moment moment = course.latest()
-                .orElseGet(() -> Moment.of(
-                        observed, course.roles(), MoistAir.by(course.started().formulation())));
+        Moment moment = course.latest().orElseThrow(); // the course has just taken it
         Trace.Row row = new Trace.Row(
                 observed.at().toEpochMilli() / 1000.0,
                 lines.stream().map(line -> line.at(moment)).toList());

@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Writes readings in the form that {@link RecordedReadings} reads. */
-public final class RecordedWriter {
+final class RecordedWriter {
     private final List<Channel> channels;
     private final CsvWriter csv;
 

@@ -6,53 +6,53 @@ import isohume.journal.Entry;
 import isohume.journal.Fact;
 import isohume.journal.Journal;
 import isohume.journal.JournalLost;
+import isohume.journal.MemoryJournal;
 import isohume.journal.StreamName;
 import java.time.InstantSource;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** One stream in memory, which is lost at a chosen append. */
-final class ListJournal implements Journal {
-    private final List<Entry> entries = new ArrayList<>();
-    private final InstantSource clock;
+/** A journal in memory, which is lost at a chosen append. */
+final class LosableJournal implements Journal {
+    private final MemoryJournal kept;
     private final int lostAt;
     Consumer<RunFact> onAppend = fact -> {};
 
-    ListJournal(InstantSource clock, int lostAt) {
-        this.clock = clock;
+    LosableJournal(InstantSource clock, int lostAt) {
+        kept = new MemoryJournal(clock);
         this.lostAt = lostAt;
     }
 
     @Override
     @CanIgnoreReturnValue
     public Entry append(StreamName stream, Fact fact) {
-        if (entries.size() >= lostAt) {
+        if (kept.last(stream) >= lostAt) {
             throw new JournalLost("the disk is full");
         }
-        Entry entry = new Entry(stream, entries.size() + 1, clock.instant(), fact, "");
-        entries.add(entry);
+        Entry entry = kept.append(stream, fact);
         onAppend.accept(RunNotation.decode(fact));
         return entry;
     }
 
     @Override
     public List<Entry> read(StreamName stream, long after, int most) {
-        return entries.stream().skip(after).limit(most).toList();
+        return kept.read(stream, after, most);
     }
 
     @Override
     public long last(StreamName stream) {
-        return entries.size();
+        return kept.last(stream);
     }
 
     @Override
     public List<StreamName> streams(String kind) {
-        return entries.isEmpty() ? List.of() : List.of(entries.getFirst().stream());
+        return kept.streams(kind);
     }
 
     List<Fact> facts() {
-        return entries.stream().map(Entry::fact).toList();
+        return kept.read(Rig.STREAM, 0, Integer.MAX_VALUE).stream()
+                .map(Entry::fact)
+                .toList();
     }
 
     List<RunFact> runFacts() {
@@ -60,5 +60,7 @@ final class ListJournal implements Journal {
     }
 
     @Override
-    public void close() {}
+    public void close() {
+        kept.close();
+    }
 }
