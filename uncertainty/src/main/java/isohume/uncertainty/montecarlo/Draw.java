@@ -62,8 +62,9 @@ interface Draw {
 
             @Override
             public void fill(double[] column, int trials, double estimate, RandomStream stream) {
+                stream.normal(column, trials);
                 for (int i = 0; i < trials; i++) {
-                    column[i] = estimate + scale * stream.normal();
+                    column[i] = estimate + scale * column[i];
                 }
             }
         };
@@ -79,13 +80,14 @@ interface Draw {
 
             @Override
             public double from(double normal, RandomStream stream) {
-                return scale * normal / Math.sqrt(square.draw(stream) / freedom);
+                return scale * normal * Math.sqrt(freedom / square.draw(stream));
             }
 
             @Override
             public void fill(double[] column, int trials, double estimate, RandomStream stream) {
+                stream.normal(column, trials);
                 for (int i = 0; i < trials; i++) {
-                    column[i] = estimate + from(stream.normal(), stream);
+                    column[i] = estimate + from(column[i], stream);
                 }
             }
         };
@@ -106,8 +108,14 @@ interface Draw {
             @Override
             public void fill(double[] column, int trials, double estimate, RandomStream stream) {
                 stream.symmetric(column, trials);
-                for (int i = 0; i < trials; i++) {
-                    column[i] = estimate + width(stream) * column[i];
+                if (doubt == 0) {
+                    for (int i = 0; i < trials; i++) {
+                        column[i] = estimate + halfWidth * column[i];
+                    }
+                } else {
+                    for (int i = 0; i < trials; i++) {
+                        column[i] = estimate + width(stream) * column[i];
+                    }
                 }
             }
 
