@@ -16,9 +16,9 @@ interface Draw {
     /** A deviation made from a given standard normal variate, so that correlations pass from the normal to the shape. */
     double from(double normal, RandomStream stream);
 
-    /** Draws values of the input, its estimate and a deviation each, for so many trials. */
-    default void fill(double[] column, int trials, double estimate, RandomStream stream) {
-        for (int i = 0; i < trials; i++) {
+    /** Draws values of the input, its estimate and a deviation each, for the trials from one up to, not including, another. */
+    default void fill(double[] column, int from, int to, double estimate, RandomStream stream) {
+        for (int i = from; i < to; i++) {
             column[i] = estimate + from(stream);
         }
     }
@@ -61,9 +61,9 @@ interface Draw {
             }
 
             @Override
-            public void fill(double[] column, int trials, double estimate, RandomStream stream) {
-                stream.normal(column, trials);
-                for (int i = 0; i < trials; i++) {
+            public void fill(double[] column, int from, int to, double estimate, RandomStream stream) {
+                stream.normal(column, from, to);
+                for (int i = from; i < to; i++) {
                     column[i] = estimate + scale * column[i];
                 }
             }
@@ -84,9 +84,9 @@ interface Draw {
             }
 
             @Override
-            public void fill(double[] column, int trials, double estimate, RandomStream stream) {
-                stream.normal(column, trials);
-                for (int i = 0; i < trials; i++) {
+            public void fill(double[] column, int from, int to, double estimate, RandomStream stream) {
+                stream.normal(column, from, to);
+                for (int i = from; i < to; i++) {
                     column[i] = estimate + from(column[i], stream);
                 }
             }
@@ -106,14 +106,14 @@ interface Draw {
             }
 
             @Override
-            public void fill(double[] column, int trials, double estimate, RandomStream stream) {
-                stream.symmetric(column, trials);
+            public void fill(double[] column, int from, int to, double estimate, RandomStream stream) {
+                stream.symmetric(column, from, to);
                 if (doubt == 0) {
-                    for (int i = 0; i < trials; i++) {
+                    for (int i = from; i < to; i++) {
                         column[i] = estimate + halfWidth * column[i];
                     }
                 } else {
-                    for (int i = 0; i < trials; i++) {
+                    for (int i = from; i < to; i++) {
                         column[i] = estimate + width(stream) * column[i];
                     }
                 }

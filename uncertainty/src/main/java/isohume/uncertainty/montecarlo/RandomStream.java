@@ -86,13 +86,13 @@ final class RandomStream {
         return symmetric(nextLong());
     }
 
-    /** Fills the first places of a column with what {@link #symmetric()} would give one after the other. */
-    void symmetric(double[] column, int count) {
+    /** Fills the places of a column from one up to another with what {@link #symmetric()} would give one after the other. */
+    void symmetric(double[] column, int from, int to) {
         long a = s0; // in variables of its own the state stays in registers
         long b = s1;
         long c = s2;
         long d = s3;
-        for (int i = 0; i < count; i++) {
+        for (int i = from; i < to; i++) {
             column[i] = symmetric(Long.rotateLeft(a + d, 23) + a);
             long t = b << 17;
             c ^= a;
@@ -116,13 +116,13 @@ final class RandomStream {
         return Math.abs(u) < RATIOS[layer] ? u * EDGES[layer] : outside(layer, u);
     }
 
-    /** Fills the first places of a column with what {@link #normal()} would give one after the other. */
-    void normal(double[] column, int count) {
+    /** Fills the places of a column from one up to another with what {@link #normal()} would give one after the other. */
+    void normal(double[] column, int from, int to) {
         long a = s0;
         long b = s1;
         long c = s2;
         long d = s3;
-        for (int i = 0; i < count; i++) {
+        for (int i = from; i < to; i++) {
             long bits = Long.rotateLeft(a + d, 23) + a;
             long t = b << 17;
             c ^= a;

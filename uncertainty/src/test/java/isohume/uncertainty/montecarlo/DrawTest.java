@@ -40,7 +40,7 @@ class DrawTest {
                     double[] direct = sorted(() -> draw.from(stream));
                     double[] shaped = sorted(() -> draw.from(stream.normal(), stream));
                     double[] filled = new double[DRAWS];
-                    draw.fill(filled, DRAWS, 10, stream);
+                    draw.fill(filled, 0, DRAWS, 10, stream);
                     double[] column =
                             Arrays.stream(filled).map(x -> x - 10).sorted().toArray();
                     double u = input.standardUncertainty();
@@ -58,7 +58,7 @@ class DrawTest {
             Draw draw = Draw.of(input(new Distribution.StudentT(1, freedom), freedom));
             RandomStream stream = RandomStream.seeded(SEED);
             double[] sorted = new double[DRAWS];
-            draw.fill(sorted, DRAWS, 0, stream);
+            draw.fill(sorted, 0, DRAWS, 0, stream);
             Arrays.sort(sorted);
             for (double p : new double[] {0.05, 0.3, 0.8, 0.95}) {
                 double expected = new TDistribution(freedom).inverseCumulativeProbability(p);
