@@ -43,6 +43,9 @@ start() {
         fi
         build_turn_over
     fi
+    if [ "$JAVA_MAJOR" -ge 23 ]; then
+        properties+=(--sun-misc-unsafe-memory-access=allow) # JMH uses it
+    fi
     exec "$JAVA_HOME/bin/java" ${properties[@]+"${properties[@]}"} \
         -cp "$jar:$root/benchmarks/target/lib/*" "$class" "$@"
 }

@@ -63,7 +63,7 @@ public final class MonteCarlo {
         RandomStream source = RandomStream.seeded(settings.seed());
         int most = Math.max(1, settings.maximumTrials() / blockSize);
         while (blocks.size() < most) {
-            int wave = Math.min(settings.parallel(), most - blocks.size());
+            int wave = Math.min(Math.max(settings.parallel(), LEAST_BLOCKS), most - blocks.size());
             List<RandomStream> streams = new ArrayList<>();
             for (int i = 0; i < wave; i++) {
                 streams.add(source.fork());
@@ -78,11 +78,17 @@ public final class MonteCarlo {
         return false;
     }
 
+    /** Runs a block on each stream, in as many lanes side by side as the settings say. */
     private List<Block> run(List<RandomStream> streams) {
-        IntStream indices = IntStream.range(0, streams.size());
-        return (streams.size() > 1 ? indices.parallel() : indices)
-                .mapToObj(i -> Block.run(budget, sampler, streams.get(i), blockSize))
-                .toList();
+        Block[] wave = new Block[streams.size()];
+        int lanes = Math.min(settings.parallel(), wave.length);
+        IntStream each = IntStream.range(0, lanes);
+        (lanes > 1 ? each.parallel() : each).forEach(lane -> {
+            for (int i = lane; i < wave.length; i += lanes) {
+                wave[i] = Block.run(budget, sampler, streams.get(i), blockSize);
+            }
+        });
+        return List.of(wave);
     }
 
     private void add(Block block) {

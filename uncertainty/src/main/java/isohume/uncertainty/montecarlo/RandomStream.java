@@ -86,13 +86,13 @@ final class RandomStream {
         return symmetric(nextLong());
     }
 
-    /** Fills the first places of a column with what {@link #symmetric()} would give one after the other. */
-    void symmetric(double[] column, int count) {
+    /** Fills the places of a column from one up to another with what {@link #symmetric()} would give one after the other. */
+    void symmetric(double[] column, int from, int to) {
         long a = s0; // in variables of its own the state stays in registers
         long b = s1;
         long c = s2;
         long d = s3;
-        for (int i = 0; i < count; i++) {
+        for (int i = from; i < to; i++) {
             column[i] = symmetric(Long.rotateLeft(a + d, 23) + a);
             long t = b << 17;
             c ^= a;
@@ -110,23 +110,62 @@ final class RandomStream {
 
     /** A standard normal variate. */
     double normal() {
-        while (true) {
-            long bits = nextLong();
-            int layer = (int) (bits & (LAYERS - 1)); // the lowest bits, which symmetric() does not use
+        long bits = nextLong();
+        int layer = layer(bits);
+        double u = symmetric(bits);
+        return Math.abs(u) < RATIOS[layer] ? u * EDGES[layer] : outside(layer, u);
+    }
+
+    /** Fills the places of a column from one up to another with what {@link #normal()} would give one after the other. */
+    void normal(double[] column, int from, int to) {
+        long a = s0;
+        long b = s1;
+        long c = s2;
+        long d = s3;
+        for (int i = from; i < to; i++) {
+            long bits = Long.rotateLeft(a + d, 23) + a;
+            long t = b << 17;
+            c ^= a;
+            d ^= b;
+            b ^= c;
+            a ^= d;
+            c ^= t;
+            d = Long.rotateLeft(d, 45);
+            int layer = layer(bits);
             double u = symmetric(bits);
             if (Math.abs(u) < RATIOS[layer]) {
-                return u * EDGES[layer];
-            }
-            if (layer == 0) {
-                return tail(u < 0);
-            }
-            double x = u * EDGES[layer];
-            double low = StrictMath.exp(-0.5 * (EDGES[layer] * EDGES[layer] - x * x));
-            double high = StrictMath.exp(-0.5 * (EDGES[layer + 1] * EDGES[layer + 1] - x * x));
-            if (high + uniform() * (low - high) < 1) {
-                return x;
+                column[i] = u * EDGES[layer];
+            } else {
+                s0 = a;
+                s1 = b;
+                s2 = c;
+                s3 = d;
+                column[i] = outside(layer, u);
+                a = s0;
+                b = s1;
+                c = s2;
+                d = s3;
             }
         }
+        s0 = a;
+        s1 = b;
+        s2 = c;
+        s3 = d;
+    }
+
+    private static int layer(long bits) {
+        return (int) (bits & (LAYERS - 1)); // the lowest bits, which symmetric() does not use
+    }
+
+    /** The variate when the first try fell outside the rectangle that lies wholly under the density. */
+    private double outside(int layer, double u) {
+        if (layer == 0) {
+            return tail(u < 0);
+        }
+        double x = u * EDGES[layer];
+        double low = StrictMath.exp(-0.5 * (EDGES[layer] * EDGES[layer] - x * x));
+        double high = StrictMath.exp(-0.5 * (EDGES[layer + 1] * EDGES[layer + 1] - x * x));
+        return high + uniform() * (low - high) < 1 ? x : normal();
     }
 
     private double tail(boolean negative) {

@@ -39,7 +39,13 @@ class DrawTest {
                     RandomStream stream = RandomStream.seeded(SEED);
                     double[] direct = sorted(() -> draw.from(stream));
                     double[] shaped = sorted(() -> draw.from(stream.normal(), stream));
+                    double[] filled = new double[DRAWS];
+                    draw.fill(filled, 0, DRAWS, 10, stream);
+                    double[] column =
+                            Arrays.stream(filled).map(x -> x - 10).sorted().toArray();
                     double u = input.standardUncertainty();
+                    assertEquals(u, deviation(column), 0.01 * u, "by the column, seed " + SEED);
+                    assertEquals(direct[DRAWS / 5], column[DRAWS / 5], 0.02 * u, "quantile 0.2, seed " + SEED);
                     assertEquals(u, deviation(direct), 0.01 * u, "direct, seed " + SEED);
                     assertEquals(u, deviation(shaped), 0.01 * u, "from a normal, seed " + SEED);
                     assertEquals(direct[DRAWS / 5], shaped[DRAWS / 5], 0.02 * u, "quantile 0.2, seed " + SEED);
@@ -51,7 +57,9 @@ class DrawTest {
         for (double freedom : new double[] {1, 1.6, 4, 30.5}) {
             Draw draw = Draw.of(input(new Distribution.StudentT(1, freedom), freedom));
             RandomStream stream = RandomStream.seeded(SEED);
-            double[] sorted = sorted(() -> draw.from(stream));
+            double[] sorted = new double[DRAWS];
+            draw.fill(sorted, 0, DRAWS, 0, stream);
+            Arrays.sort(sorted);
             for (double p : new double[] {0.05, 0.3, 0.8, 0.95}) {
                 double expected = new TDistribution(freedom).inverseCumulativeProbability(p);
                 double density = new TDistribution(freedom).density(expected);
