@@ -63,6 +63,14 @@ class FilesTest {
             assertEquals(
                     point.budget().contributions().size(), node.get("budget").size());
             assertTrue(node.at("/budget/0/nu").isNull()); // infinite
+            JsonNode second = node.get("monte_carlo");
+            assertEquals(
+                    point.propagation().validatesBudget(), second.get("agrees").asBoolean());
+            assertEquals(point.propagation().found().low(), second.get("low").asDouble());
+            assertEquals(
+                    point.propagation().settings().seed(), second.get("seed").asLong());
+            assertEquals(point.propagation().trials(), second.get("trials").asInt());
+            assertEquals(point.coverageFactor(), node.get("k").asDouble());
         }
         assertEquals(23.0, root.at("/points/0/set/temperature").asDouble());
         assertEquals("ice", root.at("/points/0/conditions/deposit").asText());

@@ -12,6 +12,7 @@ import isohume.uncertainty.conformity.Conformity;
 import isohume.uncertainty.conformity.Decision;
 import isohume.uncertainty.conformity.DecisionRule;
 import isohume.uncertainty.conformity.Tolerance;
+import isohume.uncertainty.montecarlo.Propagation;
 import java.util.List;
 import java.util.Optional;
 
@@ -152,31 +153,33 @@ final class PointEvaluation {
     }
 
     private PointResult result(Item item, Specification channel, Track shown, Track difference, Budget budget) {
+        Propagation both = BothMethods.of(
+                budget, job.number(), String.valueOf(recording.point().number()), item.key(channel.quantity()));
         return new PointResult(
                 item.id(),
                 channel.quantity(),
                 recording.point(),
                 shown.mean() - budget.value(),
                 shown.mean(),
-                budget,
-                decide(channel, shown.mean(), budget),
+                both,
+                decide(channel, shown.mean(), both),
                 recording.rows().size(),
                 difference.effectiveNumber(),
                 conditions);
     }
 
-    private Optional<Decision> decide(Specification channel, double reading, Budget budget) {
+    private Optional<Decision> decide(Specification channel, double reading, Propagation both) {
         Tolerance tolerance = Tolerance.symmetric(channel.toleranceAt(reading));
         return switch (job.decision()) {
             case NONE -> Optional.empty();
-            case SIMPLE_ACCEPTANCE -> Optional.of(decide(budget, tolerance, DecisionRule.SIMPLE_ACCEPTANCE));
-            case GUARD_BAND -> Optional.of(decide(budget, tolerance, DecisionRule.GUARD_BAND_U));
-            case GUARD_BAND_FOUR_ANSWERS -> Optional.of(decide(budget, tolerance, DecisionRule.FOUR_OUTCOMES));
+            case SIMPLE_ACCEPTANCE -> Optional.of(decide(both, tolerance, DecisionRule.SIMPLE_ACCEPTANCE));
+            case GUARD_BAND -> Optional.of(decide(both, tolerance, DecisionRule.GUARD_BAND_U));
+            case GUARD_BAND_FOUR_ANSWERS -> Optional.of(decide(both, tolerance, DecisionRule.FOUR_OUTCOMES));
         };
     }
 
-    private static Decision decide(Budget budget, Tolerance tolerance, DecisionRule rule) {
-        return Conformity.decide(budget.value(), budget.expanded(), budget.coverageFactor(), tolerance, rule);
+    private static Decision decide(Propagation both, Tolerance tolerance, DecisionRule rule) {
+        return Conformity.decide(both.budget().value(), both.expanded(), both.coverageFactor(), tolerance, rule);
     }
 
     private static double shown(Recording.Row row, String key) {

@@ -112,7 +112,7 @@ public final class MonteCarlo {
         if (blocks.size() < LEAST_BLOCKS) {
             return false;
         }
-        double tolerance = tolerance(standardUncertainty(), settings.digits()) / settings.tightening();
+        double tolerance = tolerance() / settings.tightening();
         return 2 * spreadOfMean(blocks, Block::mean) <= tolerance
                 && 2 * spreadOfMean(blocks, Block::standardDeviation) <= tolerance
                 && 2 * spreadOfMean(intervals, Interval::low) <= tolerance
@@ -155,6 +155,13 @@ public final class MonteCarlo {
         return Math.sqrt(Math.max(0, (squares - count * mean * mean) / (count - 1)));
     }
 
+    /** A budget whose first order vanishes has no standard uncertainty to go by. */
+    private double tolerance() {
+        double found = standardUncertainty();
+        double least = budget.combined() > 0 ? Math.min(found, budget.combined()) : found;
+        return tolerance(least, settings.digits());
+    }
+
     private Propagation result(boolean settled) {
         double mean = budget.value() + meanDeviation();
         double standardUncertainty = standardUncertainty();
@@ -170,6 +177,6 @@ public final class MonteCarlo {
                 standardUncertainty,
                 Interval.symmetric(all, budget.coverageProbability()),
                 Interval.shortest(all, budget.coverageProbability()),
-                tolerance(standardUncertainty, settings.digits()));
+                tolerance());
     }
 }
