@@ -2,7 +2,6 @@
 package isohume.result;
 
 import isohume.moistair.MoistAir;
-import isohume.quantity.Phase;
 import isohume.quantity.Quantity;
 import isohume.result.Characterisation.AtTemperature;
 import isohume.result.PointResult.Conditions;
@@ -19,9 +18,6 @@ import java.util.Optional;
 /** One recording: the references once, then each instrument against them. */
 final class PointEvaluation {
     private static final double DRY_PERCENT = 20; // below, sorption in the sample line counts for more
-    private static final double EQUATION_WATER = 1e-4; // relative, common practice, no source
-    private static final double EQUATION_ICE = 1e-3; // relative, common practice, no source
-    private static final double ENHANCEMENT_RATIO = 1e-4; // relative, common practice, no source
 
     private final Job job;
     private final Recording recording;
@@ -120,21 +116,13 @@ final class PointEvaluation {
                         evidence)
                 .pressureDifference(mirrorAboveChamber(), study.pressureDifference(), evidence)
                 .reference("t_", "air temperature", job.reference(Quantity.TEMPERATURE), temperature)
-                .place(place, evidence)
-                .standard(
-                        "e_eq",
-                        "saturation equation, relative",
-                        recording.deposit() == Phase.ICE ? EQUATION_ICE : EQUATION_WATER,
-                        "1",
-                        Origin.ASSUMED,
-                        job.formulation().title())
-                .standard(
-                        "f_eq",
-                        "ratio of enhancement factors, relative",
-                        ENHANCEMENT_RATIO,
-                        "1",
-                        Origin.ASSUMED,
-                        job.formulation().title());
+                .place(place, evidence);
+        StatedLines.addTo(
+                lines,
+                model,
+                conditions.dewPoint(),
+                conditions.pressure() + mirrorAboveChamber(),
+                conditions.temperature());
         Budget budget = model.budget("error of " + item.id() + ", relative humidity", lines.all());
         return result(item, channel, shown, difference, budget);
     }
