@@ -43,7 +43,34 @@ interface Draw {
     }
 
     private static Draw bell(double scale, double freedom) {
-        return Double.isInfinite(freedom) ? normal(scale) : student(scale, freedom);
+        if (Double.isInfinite(freedom)) {
+            return normal(scale);
+        }
+        return freedom < StudentLayers.LEAST_FREEDOM ? student(scale, freedom) : layered(scale, freedom);
+    }
+
+    private static Draw layered(double scale, double freedom) {
+        StudentLayers layers = new StudentLayers(freedom);
+        Draw correlated = student(scale, freedom);
+        return new Draw() {
+            @Override
+            public double from(RandomStream stream) {
+                return scale * stream.layered(layers);
+            }
+
+            @Override
+            public double from(double normal, RandomStream stream) {
+                return correlated.from(normal, stream);
+            }
+
+            @Override
+            public void fill(double[] column, int from, int to, double estimate, RandomStream stream) {
+                stream.layered(layers, column, from, to);
+                for (int i = from; i < to; i++) {
+                    column[i] = estimate + scale * column[i];
+                }
+            }
+        };
     }
 
     // those that budgets are full of fill columns in loops of their own, which compile to straight code
@@ -62,7 +89,7 @@ interface Draw {
 
             @Override
             public void fill(double[] column, int from, int to, double estimate, RandomStream stream) {
-                stream.normal(column, from, to);
+                stream.layered(NormalLayers.STANDARD, column, from, to);
                 for (int i = from; i < to; i++) {
                     column[i] = estimate + scale * column[i];
                 }
@@ -85,7 +112,7 @@ interface Draw {
 
             @Override
             public void fill(double[] column, int from, int to, double estimate, RandomStream stream) {
-                stream.normal(column, from, to);
+                stream.layered(NormalLayers.STANDARD, column, from, to);
                 for (int i = from; i < to; i++) {
                     column[i] = estimate + from(column[i], stream);
                 }

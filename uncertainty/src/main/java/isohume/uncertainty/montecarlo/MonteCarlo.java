@@ -166,7 +166,7 @@ public final class MonteCarlo {
         double mean = budget.value() + meanDeviation();
         double standardUncertainty = standardUncertainty();
         int refused = blocks.stream().mapToInt(Block::refused).sum();
-        Ends all = Ends.of(blocks, budget.coverageProbability());
+        Ends all = Ends.of(blocks, budget.coverageProbability(), settings.parallel() > 1);
         return new Propagation(
                 budget,
                 settings,

@@ -33,7 +33,7 @@ class RandomStreamTest {
         RandomStream columns = RandomStream.seeded(3);
         double[] column = new double[100_001];
         for (int round = 0; round < 2; round++) {
-            columns.normal(column, 0, column.length - 1);
+            columns.layered(NormalLayers.STANDARD, column, 0, column.length - 1);
             for (int i = 0; i < column.length - 1; i++) {
                 assertEquals(single.normal(), column[i], 0);
             }
