@@ -14,7 +14,9 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
+import java.util.TimeZone;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
@@ -45,6 +47,31 @@ class FilesTest {
         Job job = SampleJob.job(Job.Decision.NONE, List.of(SampleJob.item("A-1,\"x\"", "probe", "1")));
         String head = csv(SampleJob.results(job, SampleJob.points(1))).getFirst();
         assertTrue(head.contains(",\"A-1,\"\"x\"\"/temperature [\u00B0C]\""), head);
+    }
+
+    @Test
+    void nothing_that_is_written_depends_on_language_or_time_zone() throws IOException {
+        Locale language = Locale.getDefault();
+        TimeZone zone = TimeZone.getDefault();
+        Certificate certificate = SampleJob.authorised();
+        String usual = everything(certificate);
+        try {
+            Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+            TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Chatham"));
+            assertEquals(usual, everything(certificate));
+            Locale.setDefault(Locale.forLanguageTag("tr-TR"));
+            assertEquals(usual, everything(certificate));
+        } finally {
+            Locale.setDefault(language);
+            TimeZone.setDefault(zone);
+        }
+    }
+
+    private static String everything(Certificate certificate) throws IOException {
+        StringWriter text = new StringWriter();
+        ResultsJson.write(certificate.results(), text);
+        ReadingsCsv.write(certificate.results(), text);
+        return text + new CertificatePage(certificate, new Lettering()).xhtml();
     }
 
     @Test
