@@ -29,7 +29,7 @@ class SameOrigin {
 
     @ServerRequestFilter
     Optional<Response> check(ContainerRequestContext request) {
-        String host = request.getHeaderString("Host");
+        String host = request.getUriInfo().getRequestUri().getAuthority(); // HTTP/2 has no Host header
         boolean ours = !alone || (host != null && ownMachine(host));
         if (ours
                 && (READING.contains(request.getMethod())
