@@ -126,6 +126,13 @@ class BrowserIT {
         browser.get(home);
     }
 
+    @Test
+    void a_picture_that_says_nothing_to_the_blind_is_objected_to() throws Exception {
+        browser.get("data:text/html,<html lang=en><title>A picture</title><main><img src=nothing.png></main>");
+        assertTrue(Accessibility.objections(browser).toString().contains("image-alt"), "the rules are at work");
+        browser.get(program.address());
+    }
+
     private static String phase() {
         try {
             return browser.findElement(By.cssSelector(".phase .word span")).getText();
@@ -141,7 +148,9 @@ class BrowserIT {
                 .until(b -> there.getAsBoolean());
     }
 
+    /** Keeps a picture, and lets nobody be shut out. */
     private static void keep(String name) throws IOException {
         Files.write(pictures.resolve(name + ".png"), browser.getScreenshotAs(OutputType.BYTES));
+        assertEquals(List.of(), Accessibility.objections(browser), "on the page " + name);
     }
 }

@@ -6,28 +6,43 @@ import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.resteasy.reactive.server.ServerRequestFilter;
 import org.jspecify.annotations.Nullable;
 
-/** Refuses requests that change something when a page of another origin sent them. */
+/**
+ * Refuses requests that change something when a page of another origin sent them; and, where the program listens to its
+ * own machine only, requests that reached it under a name of somebody else's choosing.
+ */
 class SameOrigin {
     private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
+    private static final Set<String> OWN_MACHINE = Set.of("localhost", "127.0.0.1", "[::1]");
+    private static final Pattern PORT = Pattern.compile(":\\d+$");
     private final Errors errors;
+    private final boolean alone;
 
-    SameOrigin(Errors errors) {
+    SameOrigin(Errors errors, @ConfigProperty(name = "quarkus.http.host") String listening) {
         this.errors = errors;
+        this.alone = ownMachine(listening) || listening.equals("::1");
     }
 
     @ServerRequestFilter
     Optional<Response> check(ContainerRequestContext request) {
-        if (READING.contains(request.getMethod())
-                || allowed(
-                        request.getHeaderString("Sec-Fetch-Site"),
-                        request.getHeaderString("Origin"),
-                        request.getHeaderString("Host"))) {
+        String host = request.getUriInfo().getRequestUri().getAuthority(); // HTTP/2 has no Host header
+        boolean ours = !alone || (host != null && ownMachine(host));
+        if (ours
+                && (READING.contains(request.getMethod())
+                        || allowed(
+                                request.getHeaderString("Sec-Fetch-Site"), request.getHeaderString("Origin"), host))) {
             return Optional.empty();
         }
         return Optional.of(errors.foreign(request.getUriInfo()));
+    }
+
+    /** A foreign name that was made to lead here would let a foreign page read what only this machine should. */
+    static boolean ownMachine(String host) {
+        return OWN_MACHINE.contains(PORT.matcher(host).replaceFirst(""));
     }
 
     /** Browsers say where a request comes from in one of the first two; programs that are no browsers say nothing. */

@@ -27,4 +27,13 @@ class SameOriginTest {
     void a_program_that_is_no_browser_may() {
         assertTrue(SameOrigin.allowed(null, null, "127.0.0.1:8640"));
     }
+
+    @Test
+    void a_foreign_name_that_leads_here_is_not_this_machine() {
+        assertTrue(SameOrigin.ownMachine("localhost"));
+        assertTrue(SameOrigin.ownMachine("127.0.0.1:8640"));
+        assertTrue(SameOrigin.ownMachine("[::1]:8640"));
+        assertFalse(SameOrigin.ownMachine("rebound.example:8640"));
+        assertFalse(SameOrigin.ownMachine("127.0.0.1.rebound.example"));
+    }
 }
