@@ -12,8 +12,12 @@ record Job(String bench, BenchParameters parameters, long seed, Worksheet worksh
     private static final Instant START = Instant.parse("2026-03-02T07:00:00Z");
 
     static Job of(String bench, BenchParameters parameters, long seed) {
-        String points = NineteenPoints.on(parameters);
-        return new Job(bench, parameters, seed, BenchPapers.worksheet(parameters, bench, points));
+        try {
+            String points = NineteenPoints.on(parameters);
+            return new Job(bench, parameters, seed, BenchPapers.worksheet(parameters, bench, points));
+        } catch (IllegalArgumentException unfit) {
+            throw new IllegalArgumentException(bench + ": " + unfit.getMessage(), unfit);
+        }
     }
 
     /** The bench at rest in its room; the same one for whoever works. */

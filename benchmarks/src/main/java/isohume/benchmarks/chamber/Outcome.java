@@ -73,6 +73,6 @@ record Outcome(Duration inChamber, List<Found> errors, int missing, Duration for
 
     /** How far the foretold time is from the real one, as a share of that. */
     double foretoldWrong() {
-        return Math.abs((double) foretold.toMillis() / inChamber.toMillis() - 1);
+        return (double) foretold.minus(inChamber).abs().toMillis() / inChamber.toMillis();
     }
 }

@@ -26,7 +26,7 @@ import java.util.stream.Stream;
  * within it. The property {@code benches} names the folder of the usual benches.
  */
 public final class TimeInChamber {
-    private static final int SEEDS = 5;
+    private static final int SEEDS = 10;
 
     private TimeInChamber() {}
 
@@ -37,22 +37,33 @@ public final class TimeInChamber {
 
     static Report measure(Options options) throws IOException {
         Machine machine = Machine.here();
-        Map<String, BenchParameters> benches = benches(options);
-        long first = options.whole("--seed", 0, 1);
-        long seeds = options.quick() ? 1 : options.whole("--seeds", 1, SEEDS);
-        List<Job> jobs = new ArrayList<>();
-        for (Map.Entry<String, BenchParameters> bench : benches.entrySet()) {
-            for (long seed = first; seed < first + seeds; seed++) {
-                jobs.add(Job.of(bench.getKey(), bench.getValue(), seed));
-            }
-        }
-        Comparison comparison = new Comparison(done(jobs));
+        Comparison comparison = new Comparison(done(jobs(options)));
         comparison.remarks().forEach(System.err::println);
         return new Report(machine, Map.of(), comparison.figures(), comparison.parts());
     }
 
-    private static Map<String, BenchParameters> benches(Options options) throws IOException {
+    /** Every job has a seed of its own, so that no bench has the luck of another. */
+    private static List<Job> jobs(Options options) throws IOException {
+        long seed = options.whole("--seed", 0, 1);
+        long seeds = options.quick() ? 1 : options.whole("--seeds", 1, SEEDS);
+        List<Job> jobs = new ArrayList<>();
+        for (Map.Entry<String, BenchParameters> bench : benches(options, seed).entrySet()) {
+            for (long i = 0; i < seeds; i++) {
+                jobs.add(Job.of(bench.getKey(), bench.getValue(), seed++));
+            }
+        }
+        return jobs;
+    }
+
+    private static Map<String, BenchParameters> benches(Options options, long seed) throws IOException {
         Map<String, BenchParameters> benches = new LinkedHashMap<>();
+        if (options.own().containsKey("--random")) {
+            long most = seed + options.whole("--random", 1, 1);
+            for (long i = seed; i < most; i++) {
+                benches.put("drawn with " + i, RandomBench.drawn(i));
+            }
+            return benches;
+        }
         Path folder = Path.of(options.own().getOrDefault("--benches", System.getProperty("benches", "")));
         try (Stream<Path> files = Files.list(folder)) {
             files.filter(file -> file.toString().endsWith(".yaml"))
