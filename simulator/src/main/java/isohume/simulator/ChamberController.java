@@ -16,7 +16,7 @@ final class ChamberController {
     private static final double TEMPERATURE_OFFSET = 0.08; // K, half-width
     private static final double HUMIDITY_OFFSET = 0.8; // % RH, half-width
     private static final double CUT_OUT_CELSIUS = 65;
-    private static final double DEW_MARGIN = 0.98; // of saturation at the coldest surface
+    static final double DEW_MARGIN = 0.98; // of saturation at the coldest surface
     private static final double FULL_FLOW_PERCENT = 1.5; // error from which the streams run at full flow
     private static final double DRY_RATIO = 2e-4; // of the dry stream, as the controller believes it
 

@@ -10,12 +10,13 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** How long the points of this run took from their target to their record, apart from the soak itself. */
-final class Approaches {
+public final class Approaches {
     private final Map<Integer, Duration> byPoint = new HashMap<>();
     private int point;
     private @Nullable Instant approachingSince;
 
-    void entered(Phase phase, int number, Instant at) {
+    /** The run passed into a phase. */
+    public void entered(Phase phase, int number, Instant at) {
         if (approachingSince != null) {
             byPoint.merge(point, Duration.between(approachingSince, at), Duration::plus);
         }

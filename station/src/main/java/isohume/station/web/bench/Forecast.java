@@ -18,18 +18,22 @@ import java.util.Set;
  * @param point until this point is recorded; empty while a signal gives no ground for a guess
  * @param run until the plan is done; from approaches seen in this run, and where none was seen from allowances
  */
-record Forecast(Optional<Duration> point, Optional<Duration> run) {
+public record Forecast(Optional<Duration> point, Optional<Duration> run) {
     // allowances for a first approach; common practice, no source
     private static final Duration NEW_HUMIDITY = Duration.ofMinutes(20);
     private static final Duration NEW_TEMPERATURE = Duration.ofMinutes(60);
 
     static Forecast of(Followed followed, Instant now) {
-        Course course = followed.course();
+        return of(followed.course(), followed.approaches(), now);
+    }
+
+    /** By a run's facts so far, and the approaches among them. */
+    public static Forecast of(Course course, Approaches approaches, Instant now) {
         Optional<Duration> point = thisPoint(course, now);
-        Duration rest = point.orElseGet(() -> ofPoint(followed, course.point()));
+        Duration rest = point.orElseGet(() -> ofPoint(course, approaches, course.point()));
         for (Point ahead : course.plan().points()) {
             if (ahead.number() != course.point() && !over(course).contains(ahead.number())) {
-                rest = rest.plus(ofPoint(followed, ahead.number()));
+                rest = rest.plus(ofPoint(course, approaches, ahead.number()));
             }
         }
         return switch (course.phase()) {
@@ -70,11 +74,11 @@ record Forecast(Optional<Duration> point, Optional<Duration> run) {
         return course.waiting().isEmpty() ? Optional.empty() : Optional.of(longest);
     }
 
-    private static Duration ofPoint(Followed followed, int number) {
-        Plan plan = followed.course().plan();
+    private static Duration ofPoint(Course course, Approaches approaches, int number) {
+        Plan plan = course.plan();
         Rules rules = plan.rules();
         boolean warms = changesTemperature(plan, number);
-        Duration approach = followed.approaches()
+        Duration approach = approaches
                 .longest(n -> changesTemperature(plan, n) == warms)
                 .orElse(warms ? NEW_TEMPERATURE : NEW_HUMIDITY);
         return approach.plus(warms ? rules.temperatureSoak() : rules.soak())
