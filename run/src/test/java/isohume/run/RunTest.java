@@ -74,8 +74,9 @@ class RunTest {
         whenFirst(rig, fact -> fact instanceof RunFact.Entered e && e.phase() == Phase.SOAK, rig.bench::disturb);
         assertEquals(Ending.COMPLETED, rig.run());
         assertEquals(
-                List.of("approach 1", "soak 1", "approach 1", "soak 1", "record 1"),
-                rig.phases().subList(0, 5));
+                List.of("approach 1", "soak 1", "approach 1", "approach 1", "soak 1", "record 1"),
+                rig.phases().subList(0, 6),
+                "approached again for the disturbance, and once more when it was over");
     }
 
     @Test

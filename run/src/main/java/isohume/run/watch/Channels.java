@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.run.watch;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Which channels a run lives on.
+ *
+ * @param pressures chamber and mirror
+ * @param instruments those under test
+ */
+public record Channels(
+        String dewPoint, String deposit, String temperature, List<String> pressures, List<String> instruments) {
+    public Channels {
+        pressures = List.copyOf(pressures);
+        instruments = List.copyOf(instruments);
+    }
+
+    /** Every one without which no reading is whole. */
+    List<String> needed() {
+        List<String> needed = new ArrayList<>(List.of(dewPoint, deposit, temperature));
+        needed.addAll(pressures);
+        needed.addAll(instruments);
+        return needed;
+    }
+
+    boolean ofMirror(String channel) {
+        return channel.equals(dewPoint) || channel.equals(deposit);
+    }
+}
