@@ -65,7 +65,11 @@ final class FakeBench {
 
     /** Something opens the door: the air changes at once. */
     void disturb() {
-        percent += 10;
+        disturb(10);
+    }
+
+    void disturb(double byPercent) {
+        percent += byPercent;
     }
 
     Bench bench() {

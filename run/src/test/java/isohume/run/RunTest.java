@@ -172,9 +172,7 @@ class RunTest {
         Run run = rig.begin();
         Instant began = rig.time.instant();
         eachPoll(rig, () -> {
-            if (rig.time.instant().getEpochSecond() / 60 % 2 == 0) {
-                rig.bench.disturb();
-            }
+            rig.bench.disturb(rig.time.instant().getEpochSecond() / 10 % 2 == 0 ? 3 : -3);
         });
         stopWhenHeld(rig, run);
         assertEquals(Ending.STOPPED, run.carryOut());
