@@ -80,7 +80,8 @@ final class ControlCodec {
 
     /** What the controller is set to, whoever set it. */
     Answer holds(Image image) {
-        boolean off = image.of(runSpan()) instanceof Reply.Words(List<Integer> words) && words.getFirst() == controls.off();
+        boolean off =
+                image.of(runSpan()) instanceof Reply.Words(List<Integer> words) && words.getFirst() == controls.off();
         return off ? new Answer.AtRest() : held(image);
     }
 

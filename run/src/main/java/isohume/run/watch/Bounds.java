@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * From where on something counts as a fault. Fields with a {@code with} are those that a bench sets.
+ * From where on something counts as a fault.
  *
  * @param hottest highest temperature that any channel may show, °C; infinite where nobody said
  * @param water lowest water level, %
@@ -51,5 +51,9 @@ public record Bounds(
                 Duration.ofMinutes(20),
                 Duration.ofMinutes(25),
                 Duration.ofHours(14));
+    }
+
+    public Bounds withHottest(double celsius) {
+        return new Bounds(celsius, water, humidity, temperature, pairs, signs, still, astray, undecided, held);
     }
 }
