@@ -41,7 +41,7 @@ final class Documents {
     }
 
     private static DeviceDescription description(String name, SimulatedBench bench, boolean contact) {
-        String text = text(SimulatedBench.class, "devices/" + name).replace("timeout-ms: 1000", "timeout-ms: 150");
+        String text = text(SimulatedBench.class, "devices/" + name).replace("timeout-ms: 1000", "timeout-ms: 120");
         String told = contact ? text : text.replace("bits: {0: the door is open, ", "bits: {");
         return DeviceDescription.parse(told, name).withAddress("127.0.0.1", bench.port());
     }

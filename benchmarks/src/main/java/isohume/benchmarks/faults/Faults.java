@@ -45,9 +45,9 @@ public final class Faults {
         long seed = options.whole("--seed", 0, 1);
         List<Outcome> outcomes = passed(troubles, runs, seed);
         outcomes.stream()
-                .filter(o -> !o.good())
-                .forEach(o -> System.err.println(
-                        "seed " + o.seed() + ", " + o.trouble().words() + ": " + String.join("; ", o.objections())));
+                .filter(o -> !o.good() || !only.isEmpty())
+                .forEach(o -> System.err.println("seed " + o.seed() + ", " + o.trouble().words() + ": "
+                        + String.join("; ", o.objections()) + o.story()));
         return new Report(machine, Map.of(), figures(outcomes), parts(troubles, outcomes));
     }
 
@@ -111,11 +111,11 @@ public final class Faults {
         return new Parts("fault", lines);
     }
 
-    private static long count(List<Outcome> all, Predicate<Outcome> what) {
-        return all.stream().filter(what).count();
+    private static double count(List<Outcome> all, Predicate<Outcome> what) {
+        return (double) all.stream().filter(what).count();
     }
 
-    private static long sum(List<Outcome> all, ToLongFunction<Outcome> what) {
-        return all.stream().mapToLong(what).sum();
+    private static double sum(List<Outcome> all, ToLongFunction<Outcome> what) {
+        return (double) all.stream().mapToLong(what).sum();
     }
 }

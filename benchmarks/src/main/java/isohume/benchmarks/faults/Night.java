@@ -29,14 +29,14 @@ import java.util.function.LongConsumer;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One run in which something goes wrong. A person comes by twenty minutes after a hold, puts everything right and says to
+ * One run in which something goes wrong. A person comes by ten minutes after a hold, puts everything right and says to
  * go on, and comes again in the morning for what was stopped.
  */
 final class Night implements AutoCloseable {
     static final StreamName STREAM = new StreamName("run", "night");
     static final Instant START = Instant.parse("2026-03-02T18:00:00Z");
 
-    private static final Duration PERSON = Duration.ofMinutes(20);
+    private static final Duration PERSON = Duration.ofMinutes(10);
     private static final int MOST_VISITS = 4;
 
     private final Trouble trouble;
@@ -93,8 +93,8 @@ final class Night implements AutoCloseable {
     }
 
     private void evening() {
-        Duration begin = Duration.ofSeconds(dice.whole(60, 70 * 60));
-        Duration length = Duration.ofSeconds(Math.round(dice.logarithmic(20, 45 * 60)));
+        Duration begin = Duration.ofSeconds(dice.whole(60, 40 * 60));
+        Duration length = Duration.ofSeconds(Math.round(dice.logarithmic(20, trouble.longest().toSeconds())));
         time.at(begin, () -> trouble.begin(this, dice));
         time.at(begin.plus(length), () -> trouble.end(this));
         Run first = Run.begin(witness, STREAM, worksheet.started("Evening", "faults"), open.bench(), time);

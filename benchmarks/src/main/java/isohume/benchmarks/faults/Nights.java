@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -57,26 +56,8 @@ final class Nights {
             long missing = told.stream().filter(number -> number > last).count();
             return missing == 0
                     ? outcome
-                    : with(outcome, missing, missing + " facts that the killed program had acknowledged are not there");
+                    : outcome.with(missing, missing + " facts that the killed program had acknowledged are not there");
         }
-    }
-
-    private static Outcome with(Outcome o, long lost, String objection) {
-        List<String> objections = new ArrayList<>(o.objections());
-        objections.add(objection);
-        return new Outcome(
-                o.trouble(),
-                o.seed(),
-                o.ending(),
-                o.points(),
-                o.left(),
-                o.holds(),
-                o.noticed(),
-                o.withdrawn(),
-                o.falseReadings(),
-                o.lost() + lost,
-                o.safe(),
-                objections);
     }
 
     /** While a run is at work, two others reach for its chamber: a program of this machine, and another machine's. */
@@ -96,7 +77,7 @@ final class Nights {
             });
             night.pass();
             Outcome outcome = new Verdict(night).outcome(seed, Trouble.TWO_PROGRAMS);
-            return keptOff[0] ? outcome : with(outcome, 0, "another program could take the chamber");
+            return keptOff[0] ? outcome : outcome.with(0, "another program could take the chamber");
         }
     }
 

@@ -46,6 +46,11 @@ enum Trouble {
         return compareTo(DISK_FULL) < 0;
     }
 
+    /** How long it may last. Silence is waited out by the clock on the wall, so it is kept shorter. */
+    Duration longest() {
+        return Duration.ofMinutes(this == SILENT || this == CHAMBER_SILENT ? 12 : 45);
+    }
+
     /** The points of the plan, as its sheet has them; the first dew points lie well above 0 °C. */
     String points(Dice dice) {
         return switch (this) {
@@ -81,7 +86,7 @@ enum Trouble {
             case WATER_OUT -> night.bench().drainTo(0);
             case DRY_AIR_NOT_DRY -> night.bench().loadAgentTo(1);
             case OVER_TEMPERATURE -> night.bench().jamDrive(true);
-            case CLOCK_STEPPED -> night.time().step(Duration.ofSeconds(dice.sign() * dice.whole(5, 7200)));
+            case CLOCK_STEPPED -> night.time().step(Duration.ofSeconds((long) dice.sign() * dice.whole(5, 7200)));
             case CHAMBER_WITHOUT_POWER -> night.bench().restartChamber();
             case SET_BY_ANOTHER -> night.bench().setAtPanel(20 + dice.whole(0, 10), 35 + dice.whole(0, 30));
             case DISK_FULL -> night.witness().fill(true);

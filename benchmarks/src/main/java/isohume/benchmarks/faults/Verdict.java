@@ -15,7 +15,9 @@ import isohume.station.bench.RecordedRun;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** Judges a night by its journal, opened afresh, and by what the simulator and the witness know. */
@@ -59,7 +61,31 @@ final class Verdict {
                 falseReadings(objections),
                 lost(objections),
                 safe,
-                objections);
+                objections,
+                story());
+    }
+
+    /** The night in a few lines, for whoever wants to know why. */
+    String story() {
+        StringBuilder story = new StringBuilder();
+        for (Map.Entry<Long, Entry> each : new TreeMap<>(entries).entrySet()) {
+            String line = switch (RunNotation.decode(each.getValue().fact())) {
+                case RunFact.Noticed n -> "noticed " + n.fault().key() + ", " + n.channel() + ": " + n.evidence();
+                case RunFact.Over o -> "over " + o.fault().key() + ", " + o.channel();
+                case RunFact.Acted a -> "acted " + a.measure().key() + ": " + a.why();
+                case RunFact.Withdrawn w -> "withdrawn " + w.point() + ": " + w.why();
+                case RunFact.Entered e -> e.phase().word() + " " + e.point() + ": " + e.why();
+                case RunFact.Recorded r -> "recorded " + r.point() + ", " + r.first() + " to " + r.last();
+                case RunFact.Ordered o -> "ordered " + o.order() + " by " + o.operator();
+                case RunFact.Finished f -> "finished " + f.ending() + ": " + f.why();
+                default -> "";
+            };
+            if (!line.isEmpty()) {
+                story.append(String.format(
+                        Locale.ROOT, "%n  %5d %s %s", each.getKey(), each.getValue().at(), line));
+            }
+        }
+        return story.toString();
     }
 
     /** At rest; or, where the chamber could not be reached, said so. */
