@@ -26,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Guard {
     private static final Duration LOOK = Duration.ofSeconds(30); // between two looks at what the chamber holds
+    private static final Duration GRACE = Duration.ofMinutes(1);
     private static final Duration STEP = Duration.ofSeconds(2); // of a clock, that is no mere correction
 
     private final Bench bench;
@@ -47,6 +48,7 @@ final class Guard {
         Roles roles = course.roles();
         watch = new Watch(
                 new Channels(
+                        bench.chamber().id(),
                         roles.dewPoint(),
                         roles.deposit(),
                         roles.temperature(),
@@ -119,9 +121,10 @@ final class Guard {
         }
     }
 
-    /** Another attempt or another point begins: what is still there is waited for anew. */
+    /** Another attempt or another point begins: what is still there is waited for anew, and may first prove to be over. */
     void waitAnew() {
-        noticed.replaceAll((key, before) -> time.elapsed());
+        Duration from = time.elapsed().plus(GRACE);
+        noticed.replaceAll((key, before) -> key.fault() == Fault.OVER_TEMPERATURE ? before : from);
     }
 
     /** The facts that follow from one poll. */

@@ -46,8 +46,8 @@ public final class Faults {
         List<Outcome> outcomes = passed(troubles, runs, seed);
         outcomes.stream()
                 .filter(o -> !o.good() || !only.isEmpty())
-                .forEach(o -> System.err.println("seed " + o.seed() + ", " + o.trouble().words() + ": "
-                        + String.join("; ", o.objections()) + o.story()));
+                .forEach(o -> System.err.println("seed " + o.seed() + ", "
+                        + o.trouble().words() + ": " + String.join("; ", o.objections()) + o.story()));
         return new Report(machine, Map.of(), figures(outcomes), parts(troubles, outcomes));
     }
 

@@ -71,7 +71,7 @@ public final class Killed {
             while (line != null) {
                 told.add(Long.valueOf(line));
                 if (told.size() == facts) {
-                    program.destroyForcibly(); // what it wrote until then is still read
+                    boolean ignored = program.toHandle().destroyForcibly(); // what it wrote until then is still read
                 }
                 line = lines.readLine();
             }

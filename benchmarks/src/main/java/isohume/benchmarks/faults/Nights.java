@@ -46,9 +46,11 @@ final class Nights {
     /** The program is killed; the next morning it is started again, with the chamber still where it was sent. */
     private static Outcome killed(long seed, Path folder) throws IOException {
         Dice dice = new Dice(seed + 1_000_003);
-        List<Long> told = Killed.after(dice.whole(5, 600), folder, seed);
+        List<Long> told = Killed.after(dice.whole(5, 250), folder, seed);
         try (Night morning = new Night(Trouble.PROCESS_KILLED, seed, Night.START.plus(LATER), folder, number -> {})) {
-            morning.drive();
+            if (new Verdict(morning).course().ending().isEmpty()) {
+                morning.drive();
+            }
             morning.startAgain();
             long last = new Verdict(morning).course().taken();
             morning.mornings();
@@ -71,7 +73,7 @@ final class Nights {
                         locks,
                         night.time())) {
             boolean[] keptOff = {false};
-            night.time().at(Duration.ofMinutes(new Dice(seed).whole(1, 60)), () -> {
+            night.time().at(Duration.ofMinutes(new Dice(seed).whole(1, 30)), () -> {
                 lease.renew();
                 keptOff[0] = Killed.isKeptOff(locks, night.chamber()) && isRefused(night, folder);
             });

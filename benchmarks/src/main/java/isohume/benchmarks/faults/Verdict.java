@@ -82,7 +82,11 @@ final class Verdict {
             };
             if (!line.isEmpty()) {
                 story.append(String.format(
-                        Locale.ROOT, "%n  %5d %s %s", each.getKey(), each.getValue().at(), line));
+                        Locale.ROOT,
+                        "%n  %5d %s %s",
+                        each.getKey(),
+                        each.getValue().at(),
+                        line));
             }
         }
         return story.toString();

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 
@@ -36,14 +37,15 @@ final class Agreement implements Detector {
         for (Bounds.Pair pair : bounds.pairs()) {
             look(pair, poll, seen);
         }
-        look(
-                Quantity.TEMPERATURE,
-                channels.temperature(),
-                poll.number(channels.temperature()),
-                bounds.temperature(),
-                poll,
-                seen);
-        look(Quantity.RELATIVE_HUMIDITY, channels.dewPoint(), poll.humidity(), bounds.humidity(), poll, seen);
+        Optional<String> thermal =
+                contradiction(Quantity.TEMPERATURE, poll.number(channels.temperature()), bounds.temperature(), poll);
+        Optional<String> humid = contradiction(Quantity.RELATIVE_HUMIDITY, poll.humidity(), bounds.humidity(), poll);
+        Instant since = poll.at().minus(STRETCH);
+        if (thermal.isPresent()) { // a reference humidity that is off follows from it
+            seen.accept(new Sighting(Fault.DISAGREEING, channels.temperature(), since, thermal.get()));
+        } else if (humid.isPresent()) {
+            seen.accept(new Sighting(Fault.DISAGREEING, channels.dewPoint(), since, humid.get()));
+        }
     }
 
     private void look(Bounds.Pair pair, Poll poll, Consumer<Sighting> seen) {
@@ -68,13 +70,7 @@ final class Agreement implements Detector {
     }
 
     /** Every witness must be off on the same side, and none may be on its way. */
-    private void look(
-            Quantity quantity,
-            String channel,
-            OptionalDouble reference,
-            double bound,
-            Poll poll,
-            Consumer<Sighting> seen) {
+    private Optional<String> contradiction(Quantity quantity, OptionalDouble reference, double bound, Poll poll) {
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
         int witnesses = 0;
@@ -91,19 +87,17 @@ final class Agreement implements Detector {
                 witnesses++;
             }
         }
-        boolean contradicted = least > bound || most < -bound;
-        if (witnesses >= FEWEST && witnesses == others.size() && still && contradicted) {
-            String evidence = String.format(
-                    Locale.ROOT,
-                    "%d others lie %+.2f to %+.2f %s from it, at most %.2f",
-                    witnesses,
-                    least,
-                    most,
-                    quantity.differenceUnit(),
-                    bound);
-            Instant since = poll.at().minus(STRETCH);
-            seen.accept(new Sighting(Fault.DISAGREEING, channel, since, evidence));
-        }
+        boolean contradicted = still && (least > bound || most < -bound);
+        return witnesses >= FEWEST && witnesses == others.size() && contradicted
+                ? Optional.of(String.format(
+                        Locale.ROOT,
+                        "%d others lie %+.2f to %+.2f %s from it, at most %.2f",
+                        witnesses,
+                        least,
+                        most,
+                        quantity.differenceUnit(),
+                        bound))
+                : Optional.empty();
     }
 
     private Recent stretch(String name) {

@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
@@ -100,21 +99,12 @@ final class Frozen implements Detector {
                 : Optional.empty();
     }
 
-    /** All that tell of the same air have moved, for long enough that this one should have too. */
+    /** Most that tell of the same air have moved, for long enough that this one should have too. */
     private Optional<String> moved(Track track, Poll poll, Reading.Value value) {
         double least = Math.max(
                 STEPS * value.shown().ulp().doubleValue(), least(value.channel().quantity()));
-        Map<String, Double> now = witnesses(poll, value);
-        double smallest = Double.POSITIVE_INFINITY;
-        int asked = 0;
-        for (Map.Entry<String, Double> then : track.witnesses.entrySet()) {
-            Double present = now.get(then.getKey());
-            if (present != null) {
-                smallest = Math.min(smallest, Math.abs(present - then.getValue()));
-                asked++;
-            }
-        }
-        if (asked == 0 || smallest < least) {
+        double moved = moved(track.witnesses, witnesses(poll, value));
+        if (moved < least) {
             track.movedAt = Instant.MAX;
             return Optional.empty();
         }
@@ -125,9 +115,19 @@ final class Frozen implements Detector {
                         "%s %s since the air moved by %.2f %s",
                         value.shown().toPlainString(),
                         value.channel().quantity().unit(),
-                        smallest,
+                        moved,
                         unitOfWitness(value.channel().quantity())))
                 : Optional.empty();
+    }
+
+    /** By how much at least half of the witnesses have moved; one that jumps alone is itself the one in doubt. */
+    private static double moved(Map<String, Double> then, Map<String, Double> now) {
+        double[] moves = then.entrySet().stream()
+                .filter(witness -> now.containsKey(witness.getKey()))
+                .mapToDouble(witness -> Math.abs(now.getOrDefault(witness.getKey(), 0.0) - witness.getValue()))
+                .sorted()
+                .toArray();
+        return moves.length < 2 ? 0 : moves[(moves.length - 1) / 2];
     }
 
     private static double least(Quantity quantity) {
@@ -142,21 +142,16 @@ final class Frozen implements Detector {
         return quantity == Quantity.DEW_POINT ? "% RH" : quantity.differenceUnit();
     }
 
-    /** What should move with a channel: for instruments the reference, for references everything else. */
+    /** What should move with a channel: everything else that tells of the same. */
     private Map<String, Double> witnesses(Poll poll, Reading.Value value) {
         String channel = value.channel().id();
         Map<String, Double> witnesses = new HashMap<>();
-        if (channel.equals(channels.temperature())) {
-            poll.others(Quantity.TEMPERATURE, channel).forEach(other -> put(witnesses, other));
-            return witnesses.size() > 1 ? witnesses : Map.of();
-        }
-        if (channel.equals(channels.dewPoint())) {
-            poll.others(Quantity.RELATIVE_HUMIDITY, channel).forEach(other -> put(witnesses, other));
-            return witnesses.size() > 1 ? witnesses : Map.of();
-        }
         boolean thermal = value.channel().quantity() == Quantity.TEMPERATURE;
-        OptionalDouble reference = thermal ? poll.number(channels.temperature()) : poll.humidity();
-        reference.ifPresent(present -> witnesses.put("reference", present));
+        Quantity quantity = thermal ? Quantity.TEMPERATURE : Quantity.RELATIVE_HUMIDITY;
+        poll.others(quantity, channel).forEach(other -> put(witnesses, other));
+        if (!thermal && !channel.equals(channels.dewPoint())) {
+            poll.humidity().ifPresent(reference -> witnesses.put("reference", reference));
+        }
         return witnesses;
     }
 

@@ -16,33 +16,36 @@ final class Gaps implements Detector {
 
     private record Gap(Instant since, int polls) {}
 
-    private final Set<String> needed;
+    private final Channels channels;
     private final Map<String, Gap> gaps = new HashMap<>();
 
     Gaps(Channels channels) {
-        needed = new HashSet<>(channels.needed());
+        this.channels = channels;
     }
 
     @Override
     public void look(Poll poll, Consumer<Sighting> seen) {
+        Set<String> answering = new HashSet<>();
         for (Reading reading : poll.readings()) {
-            String id = reading.channel().id();
-            switch (reading) {
-                case Reading.Absent absent -> {
-                    if (needed.contains(id)) {
-                        look(absent, id, poll, seen);
-                    }
-                }
-                case Reading.Value value -> gaps.remove(id);
-                case Reading.Doubtful doubtful -> gaps.remove(id);
+            if (!(reading instanceof Reading.Absent)) {
+                answering.add(reading.channel().instrument());
+                gaps.remove(reading.channel().id());
+            }
+        }
+        for (Reading reading : poll.readings()) {
+            if (reading instanceof Reading.Absent absent && channels.isNeeded(absent.channel())) {
+                String instrument = absent.channel().instrument();
+                String id = absent.channel().id();
+                look(absent, id, answering.contains(instrument) ? id : instrument, poll, seen);
             }
         }
     }
 
-    private void look(Reading.Absent absent, String id, Poll poll, Consumer<Sighting> seen) {
+    /** @param name the channel, or its whole instrument where none of its channels comes */
+    private void look(Reading.Absent absent, String id, String name, Poll poll, Consumer<Sighting> seen) {
         Gap gap = gaps.merge(id, new Gap(poll.at(), 1), (before, now) -> new Gap(before.since(), before.polls() + 1));
         if (gap.polls() >= POLLS) {
-            seen.accept(new Sighting(fault(absent.trouble()), id, gap.since(), absent.detail()));
+            seen.accept(new Sighting(fault(absent.trouble()), name, gap.since(), absent.detail()));
         }
     }
 

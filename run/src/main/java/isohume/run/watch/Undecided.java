@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.run.watch;
 
+import isohume.device.Reading;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Locale;
@@ -33,12 +34,12 @@ final class Undecided implements Detector {
     public void look(Poll poll, Consumer<Sighting> seen) {
         Instant began = from == null ? poll.at() : from;
         from = began;
-        OptionalDouble deposit = poll.number(channels.deposit());
-        boolean known = deposit.isPresent() && (deposit.getAsDouble() == 1 || deposit.getAsDouble() == 2);
         polls++;
-        if (!known) {
-            unknown++;
-        } else {
+        if (answers(poll) && poll.humidity().isEmpty()) {
+            unknown++; // changing, or a frost point above 0 °C, from which nothing follows
+        }
+        OptionalDouble deposit = poll.number(channels.deposit());
+        if (deposit.isPresent()) {
             changes += before != 0 && before != deposit.getAsDouble() ? 1 : 0;
             before = deposit.getAsDouble();
         }
@@ -52,12 +53,19 @@ final class Undecided implements Detector {
         if (unknown > LONG * polls || changes >= CHANGES) {
             String evidence = String.format(
                     Locale.ROOT,
-                    "in %d min it changed %d times and was not known for %d %% of the time",
+                    "in %d min it changed %d times, and no humidity followed from it for %d %% of the time",
                     Duration.between(began, poll.at()).toMinutes(),
                     changes,
                     100 * unknown / polls);
             seen.accept(new Sighting(Fault.DEPOSIT_UNDECIDED, channels.deposit(), began, evidence));
         }
+    }
+
+    /** Whether it is the mirror that humidity is waiting for. */
+    private boolean answers(Poll poll) {
+        return poll.number(channels.temperature()).isPresent()
+                && poll.readings().stream()
+                        .anyMatch(r -> r.channel().id().equals(channels.dewPoint()) && !(r instanceof Reading.Absent));
     }
 
     @Override
