@@ -31,6 +31,11 @@ public final class RunNotation {
     private static final int RECORDED = 8;
     private static final int RESTED = 9;
     private static final int FINISHED = 10;
+    private static final int GUARDED = 20;
+    private static final int NOTICED = 21;
+    private static final int OVER = 22;
+    private static final int ACTED = 23;
+    private static final int WITHDRAWN = 24;
 
     private RunNotation() {}
 
@@ -63,6 +68,12 @@ public final class RunNotation {
             case RunFact.Rested r -> fact(RESTED, node.set("answer", DeviceNotation.answer(r.answer())));
             case RunFact.Finished f ->
                 fact(FINISHED, node.put("ending", f.ending().name()).put("why", f.why()));
+            case RunFact.Guarded g -> fact(GUARDED, WatchNotation.guarded(g));
+            case RunFact.Noticed n -> fact(NOTICED, WatchNotation.noticed(n));
+            case RunFact.Over o -> fact(OVER, WatchNotation.over(o));
+            case RunFact.Acted a -> fact(ACTED, WatchNotation.acted(a));
+            case RunFact.Withdrawn w ->
+                fact(WITHDRAWN, node.put("point", w.point()).put("why", w.why()));
         };
     }
 
@@ -126,6 +137,13 @@ public final class RunNotation {
                 new RunFact.Finished(
                         Ending.valueOf(node.get("ending").textValue()),
                         node.get("why").textValue());
+            case GUARDED -> WatchNotation.guarded(node);
+            case NOTICED -> WatchNotation.noticed(node);
+            case OVER -> WatchNotation.over(node);
+            case ACTED -> WatchNotation.acted(node);
+            case WITHDRAWN ->
+                new RunFact.Withdrawn(
+                        node.get("point").intValue(), node.get("why").textValue());
             default -> throw new IllegalArgumentException("no form " + form);
         };
     }
