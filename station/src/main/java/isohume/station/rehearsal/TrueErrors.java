@@ -50,6 +50,11 @@ public final class TrueErrors {
             case RunFact.Recorded record -> close(record);
             case RunFact.Entered e -> observed.clear();
             case RunFact.Asked a -> observed.clear();
+            case RunFact.Withdrawn w -> recorded.removeIf(truth -> truth.point() == w.point());
+            case RunFact.Guarded g -> {}
+            case RunFact.Noticed n -> {}
+            case RunFact.Over o -> {}
+            case RunFact.Acted a -> {}
             case RunFact.Started s -> {}
             case RunFact.Resumed r -> {}
             case RunFact.Answered a -> {}
