@@ -31,11 +31,11 @@ public final class RunNotation {
     private static final int RECORDED = 8;
     private static final int RESTED = 9;
     private static final int FINISHED = 10;
-    private static final int GUARDED = 20;
-    private static final int NOTICED = 21;
-    private static final int OVER = 22;
-    private static final int ACTED = 23;
-    private static final int WITHDRAWN = 24;
+    private static final int GUARDED = 40;
+    private static final int NOTICED = 41;
+    private static final int OVER = 42;
+    private static final int ACTED = 43;
+    private static final int WITHDRAWN = 44;
 
     private RunNotation() {}
 

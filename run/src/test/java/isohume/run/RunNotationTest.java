@@ -87,7 +87,7 @@ class RunNotationTest {
     void a_noticed_fault_is_written_as_it_is_described() {
         Fact fact = RunNotation.encode(new RunFact.Noticed(
                 Fault.DOOR_OPEN, "chamber", AT, "the door is open", new Policy(Duration.ofMinutes(10), Measure.HOLD)));
-        assertEquals(21, fact.form());
+        assertEquals(41, fact.form());
         assertEquals(
                 "{\"fault\":\"door-open\",\"channel\":\"chamber\",\"since\":\"2026-03-02T08:00:10.250Z\","
                         + "\"evidence\":\"the door is open\",\"policy\":{\"wait\":\"PT10M\",\"then\":\"HOLD\"}}",

@@ -95,7 +95,7 @@ final class Night implements AutoCloseable {
     private void evening() {
         Duration begin = Duration.ofSeconds(dice.whole(60, 40 * 60));
         Duration length = Duration.ofSeconds(
-                Math.round(dice.logarithmic(20, trouble.longest().toSeconds())));
+                Math.round(dice.logarithmic(20, (double) trouble.longest().toSeconds())));
         time.at(begin, () -> trouble.begin(this, dice));
         time.at(begin.plus(length), () -> trouble.end(this));
         Run first = Run.begin(witness, STREAM, worksheet.started("Evening", "faults"), open.bench(), time);

@@ -17,6 +17,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
@@ -131,7 +132,7 @@ final class Verdict {
         for (RunFact.Recorded recorded : course.recorded()) {
             for (long number = recorded.first(); number <= recorded.last(); number++) {
                 if (night.witness().falsePolls().contains(number)
-                        && RunNotation.decode(entries.get(number).fact()) instanceof RunFact.Observed observed
+                        && RunNotation.decode(entry(number).fact()) instanceof RunFact.Observed observed
                         && Moment.of(observed, course.roles(), air).referencesWhole()) {
                     count++;
                     objections.add("point " + recorded.point() + " holds a false reading, fact " + number);
@@ -139,6 +140,10 @@ final class Verdict {
             }
         }
         return count + unreckoned(objections);
+    }
+
+    private Entry entry(long number) {
+        return Objects.requireNonNull(entries.get(number), "a record names facts that are there");
     }
 
     /** Results must follow from what was recorded. */

@@ -11,8 +11,10 @@ import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.time.InstantSource;
 import org.jspecify.annotations.Nullable;
@@ -71,10 +73,15 @@ public final class Lease implements AutoCloseable {
 
     private static Lock lock(String chamber, Holder holder, Path locks, InstantSource clock) {
         try {
-            Files.createDirectories(locks);
+            makeFolder(locks);
             Path file = locks.resolve(key(chamber) + ".lock");
             FileChannel channel = FileChannel.open(
-                    file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+                    file,
+                    StandardOpenOption.CREATE,
+                    StandardOpenOption.READ,
+                    StandardOpenOption.WRITE,
+                    LinkOption.NOFOLLOW_LINKS); // the folder may be anybody's
+            openToAll(file);
             FileLock held = tryLock(channel);
             if (held == null) {
                 String who = read(channel);
@@ -87,6 +94,27 @@ public final class Lease implements AutoCloseable {
             return new Lock(channel, held);
         } catch (IOException unusable) {
             throw new UncheckedIOException("the folder " + locks + " for locks of chambers cannot be used", unusable);
+        }
+    }
+
+    private static void makeFolder(Path locks) throws IOException {
+        if (Files.isDirectory(locks)) {
+            return;
+        }
+        Files.createDirectories(locks);
+        try {
+            var ignored = Files.setPosixFilePermissions(locks, PosixFilePermissions.fromString("rwxrwxrwx"));
+        } catch (UnsupportedOperationException elsewhere) {
+            // no such permissions here
+        }
+    }
+
+    /** Other users' programs need the same locks. */
+    private static void openToAll(Path file) {
+        try {
+            var ignored = Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-rw-rw-"));
+        } catch (IOException | UnsupportedOperationException anothersOrElsewhere) {
+            // whoever made it has done so, or there are no such permissions here
         }
     }
 

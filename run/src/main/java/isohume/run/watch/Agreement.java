@@ -20,7 +20,7 @@ import java.util.function.Consumer;
  */
 final class Agreement implements Detector {
     private static final Duration STRETCH = Duration.ofMinutes(3);
-    private static final double STILL = 0.25; // of the bound, between the two halves of the stretch
+    private static final double STILL = 0.04; // of what it is off, between the halves: far from the end of a slow tail
     private static final int FEWEST = 2; // witnesses; one alone may be the wrong one
 
     private final Channels channels;
@@ -56,7 +56,7 @@ final class Agreement implements Detector {
             return;
         }
         Recent.Halves halves = stretch.halves();
-        if (halves.moved() < STILL * pair.within() && Math.abs(halves.later()) > pair.within()) {
+        if (halves.moved() < STILL * Math.abs(halves.later()) && Math.abs(halves.later()) > pair.within()) {
             String evidence =
                     String.format(Locale.ROOT, "%s is %.3f, at most %.3f", name, halves.later(), pair.within());
             seen.accept(new Sighting(Fault.DISAGREEING, pair.one(), poll.at().minus(STRETCH), evidence));
@@ -81,12 +81,16 @@ final class Agreement implements Detector {
             stretch.add(poll.at(), minus(OptionalDouble.of(other.shown().doubleValue()), reference));
             if (stretch.full()) {
                 Recent.Halves halves = stretch.halves();
-                still &= halves.moved() < STILL * bound;
+                still &= halves.moved() < STILL * Math.abs(halves.later());
                 least = Math.min(least, halves.later());
                 most = Math.max(most, halves.later());
                 witnesses++;
             }
         }
+        Recent own = stretch("reference " + quantity.key());
+        own.add(poll.at(), reference);
+        double off = Math.min(Math.abs(least), Math.abs(most));
+        still &= own.full() && own.halves().moved() < STILL * off; // on the way a lag may stand still for a while
         boolean contradicted = still && (least > bound || most < -bound);
         return witnesses >= FEWEST && witnesses == others.size() && contradicted
                 ? Optional.of(String.format(

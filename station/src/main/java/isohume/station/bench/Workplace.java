@@ -11,6 +11,7 @@ import isohume.run.RunFact;
 import isohume.run.RunNotation;
 import isohume.run.Timekeeper;
 import isohume.run.lease.Lease;
+import isohume.run.watch.Fault;
 import isohume.station.Program;
 import isohume.station.job.Worksheet;
 import isohume.station.notice.Notifier;
@@ -19,6 +20,7 @@ import java.lang.System.Logger.Level;
 import java.time.Duration;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,6 +29,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Workplace implements AutoCloseable {
     private static final Logger LOG = System.getLogger(Workplace.class.getName());
+    private static final int BETWEEN_LOOKS = 60; // facts
+    private static final long MEGABYTE = 1_000_000;
+    private static final long LEAST_ROOM = 200 * MEGABYTE;
     private static final Duration TIME_TO_REST = Duration.ofSeconds(10);
 
     private final Journal journal;
@@ -36,6 +41,7 @@ public final class Workplace implements AutoCloseable {
     private final Optional<Lease> lease;
     private final Notifier notifier;
     private final Journal heard;
+    private LongSupplier room = () -> Long.MAX_VALUE;
     private @Nullable StreamName current;
     private @Nullable Run run;
     private @Nullable Thread thread;
@@ -64,7 +70,25 @@ public final class Workplace implements AutoCloseable {
     /** After each fact of a run: who has to know is told, and the right to the chamber does not run out. */
     private void hear(Entry entry) {
         notifier.hear(entry);
+        if (entry.number() % BETWEEN_LOOKS == 0) {
+            lookAtDisk();
+        }
         lease.ifPresent(Lease::renew);
+    }
+
+    /** Lets runs end in order while there is still room for their last facts; bytes that are left on the journal's disk. */
+    public synchronized void watchRoom(LongSupplier left) {
+        room = left;
+    }
+
+    private synchronized void lookAtDisk() {
+        long left = room.getAsLong();
+        if (left < LEAST_ROOM && run != null) {
+            run.warn(
+                    Fault.DISK_LOW,
+                    "the journal's disk",
+                    left / MEGABYTE + " MB, at least " + LEAST_ROOM / MEGABYTE + " MB");
+        }
     }
 
     public Worksheet worksheet() {

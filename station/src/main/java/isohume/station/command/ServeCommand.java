@@ -64,6 +64,7 @@ final class ServeCommand implements Callable<Integer> {
                     .map(chamber -> Leases.of(descriptions.apply(chamber), journal, clock));
             OpenBench bench = OpenBench.of(worksheet.get(), descriptions, clock);
             try (Workplace workplace = new Workplace(journal, worksheet.get(), bench, new WallTime(clock), lease)) {
+                workplace.watchRoom(() -> data.toFile().getUsableSpace());
                 int closed = workplace.closeCutOff();
                 if (closed > 0) {
                     System.err.println(closed + " run(s) that were cut off were closed, and the chamber asked to rest");

@@ -20,6 +20,7 @@ import java.util.List;
  * @param ending when the plan is expected to be done; empty when nothing can be said
  * @param orders what the run can be told now
  * @param taken number of the last fact that is in this view
+ * @param happenings what went wrong
  */
 @TemplateData
 public record BenchView(
@@ -45,7 +46,8 @@ public record BenchView(
         String left,
         String ending,
         List<Order> orders,
-        long taken) {
+        long taken,
+        Happenings happenings) {
 
     /** The criterion of a signal of which too little has been seen. */
     static final String WINDOW = "window";

@@ -76,7 +76,8 @@ final class BenchViews {
                 forecast.run().map(Clockface::length).orElse(""),
                 forecast.run().map(d -> clock.expected(now.plus(d), now)).orElse(""),
                 orders(course.phase()),
-                course.taken());
+                course.taken(),
+                Happenings.of(course, clock));
     }
 
     /** What a run in a phase can be told. */
