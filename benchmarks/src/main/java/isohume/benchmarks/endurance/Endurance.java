@@ -132,7 +132,8 @@ public final class Endurance {
     private static String legs() {
         String upAndDown = String.join(", ", Collections.nCopies(25, "50, 60, 70, 60"));
         return IntStream.range(0, 12)
-                .mapToObj(i -> LEG.replace("CELSIUS", String.valueOf(23 + 2 * (i % 2))).replace("PERCENT", upAndDown))
+                .mapToObj(i ->
+                        LEG.replace("CELSIUS", String.valueOf(23 + 2 * (i % 2))).replace("PERCENT", upAndDown))
                 .collect(Collectors.joining());
     }
 
