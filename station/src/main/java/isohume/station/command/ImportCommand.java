@@ -86,7 +86,8 @@ final class ImportCommand implements Callable<Integer> {
                 : export.by(Profile.read(Sheet.document(profile), String.valueOf(profile.getFileName())), given);
         tell(Told.of(String.valueOf(file.getFileName()), read));
         given.unused()
-                .forEach(key -> spec.commandLine().getErr().println("note: nothing was asked that " + key + " answers"));
+                .forEach(
+                        key -> spec.commandLine().getErr().println("note: nothing was asked that " + key + " answers"));
         if (!(read instanceof Understood understood)) {
             return Isohume.FAILED;
         }
@@ -111,7 +112,8 @@ final class ImportCommand implements Callable<Integer> {
         answer.flush();
         told.questions().forEach(question -> ask(question, messages));
         for (Told.Wrong wrong : told.errors()) {
-            String place = wrong.line() == 0 ? "" : ":" + wrong.line() + (wrong.column() == 0 ? "" : ":" + wrong.column());
+            String place =
+                    wrong.line() == 0 ? "" : ":" + wrong.line() + (wrong.column() == 0 ? "" : ":" + wrong.column());
             messages.println(told.file() + place + ": " + wrong.what() + "; " + wrong.remedy());
         }
     }
@@ -119,8 +121,8 @@ final class ImportCommand implements Callable<Integer> {
     private static void table(Told told, PrintWriter answer) {
         answer.println(told.rows() + " rows, " + told.first() + " to " + told.last() + ", every "
                 + seconds(told.intervalSeconds()));
-        TextTable table = new TextTable(
-                List.of(">column", "heading", "read as", "unit", ">least", ">greatest", ">gaps"));
+        TextTable table =
+                new TextTable(List.of(">column", "heading", "read as", "unit", ">least", ">greatest", ">gaps"));
         for (Told.Column column : told.columns()) {
             table.row(List.of(
                     String.valueOf(column.number()),

@@ -36,7 +36,8 @@ public record Told(
         String profile) {
 
     /** A column that is used, with the least and the greatest value in its file's unit and the gaps in it. */
-    public record Column(int number, String heading, String channel, String unit, String least, String most, int gaps) {}
+    public record Column(
+            int number, String heading, String channel, String unit, String least, String most, int gaps) {}
 
     /** Something found; line 0 is the file as a whole. */
     public record Found(String kind, long line, String text) {}
@@ -56,10 +57,8 @@ public record Told(
                 .toList();
         return switch (read) {
             case Understood u -> understood(file, u, findings);
-            case InDoubt d ->
-                new Told("in_doubt", file, 0, "", "", 0, 0, List.of(), findings, asked(d), List.of(), "");
-            case Refused r ->
-                new Told("refused", file, 0, "", "", 0, 0, List.of(), findings, List.of(), wrong(r), "");
+            case InDoubt d -> new Told("in_doubt", file, 0, "", "", 0, 0, List.of(), findings, asked(d), List.of(), "");
+            case Refused r -> new Told("refused", file, 0, "", "", 0, 0, List.of(), findings, List.of(), wrong(r), "");
         };
     }
 
@@ -128,6 +127,7 @@ public record Told(
     }
 
     private static String written(Optional<BigDecimal> value) {
-        return value.map(v -> v.round(new MathContext(9)).stripTrailingZeros().toPlainString()).orElse("");
+        return value.map(v -> v.round(new MathContext(9)).stripTrailingZeros().toPlainString())
+                .orElse("");
     }
 }
