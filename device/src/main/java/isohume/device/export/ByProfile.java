@@ -82,7 +82,7 @@ final class ByProfile implements Rows.Taker {
             cell(
                     profile.columns().get(i),
                     rows.cells(i),
-                    cells.get(profile.columns().get(i).number() - 1).strip(),
+                    DecimalSign.bare(cells.get(profile.columns().get(i).number() - 1)),
                     line);
         }
         rows.add(at.get(), line);

@@ -61,6 +61,9 @@ final class ColumnSaid {
 
     /** Tells that the column is not used. */
     void leaveOut() {
+        if (!seen.hasNumbers() && seen.words().isEmpty()) {
+            return;
+        }
         String name = heading.text().isEmpty() ? "" : " \"" + heading.text() + "\"";
         String why = seen.isOrdinal()
                 ? " numbers the rows"

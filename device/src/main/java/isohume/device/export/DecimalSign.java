@@ -51,6 +51,11 @@ public enum DecimalSign {
         return Optional.of(new BigDecimal(minus + point + (point.endsWith(".") ? "0" : "") + exponent));
     }
 
+    /** A cell without the blanks around it, those that do not break among them. */
+    static String bare(String cell) {
+        return cell.strip().replaceAll("^[\u00A0\u202F\uFEFF]+|[\u00A0\u202F]+$", "");
+    }
+
     /** Whether a cell is a number in some way of writing. */
     static boolean isNumber(String cell) {
         return WRITTEN.matcher(cell).matches();

@@ -25,13 +25,17 @@ record Heading(String text, Optional<Quantity> quantity, Optional<Unit> unit, bo
             Pattern.compile("%\\s*(r\\.?\\s?[hf]\\.?|h\\.?r\\.?|u\\.?r\\.?|rel\\.?.*)|r\\.?h\\.?\\s*%|rel\\.? ?%");
     private static final Pattern MIRROR = Pattern.compile("mirror|spiegel|miroir|espejo|specchio");
 
+    /** Humidity of other kinds; and least, greatest or mean values over some time, which no display showed. */
+    private static final Pattern OTHER = Pattern.compile("\\b(min|max|avg|mean|mittel\\w*|moyenne|media|std|stddev|minim\\w*"
+            + "|maxim\\w*|average|absolute? (?!p|d)\\w*|specific|spez\\w*|mixing|misch\\w*|alarm|limit|battery|batterie|set ?point)\\b");
+
     static {
         word(
                 "dew ?-?_?(point|pt)|frost ?-?_?(point|pt)|taupunkt|frostpunkt|reifpunkt|point de (rosee|givre)"
                         + "|punto de (rocio|escarcha)|punto di (rugiada|brina)|dauwpunt|\\bt?d\\.?p\\.?\\b|\\bt_?d\\b",
                 Quantity.DEW_POINT);
         word(
-                "humid|\\bhum\\b|feucht|humed|umidit|vocht|umidade|\\br\\.?_?h\\.?\\b|\\br\\.? ?f\\.?\\b|\\bh\\.?r\\.?\\b|\\bu\\.?r\\.?\\b",
+                "humid|\\bhum\\b|feucht|humed|umidit|vocht|umidade|\\br\\.?_?h\\.?(_?\\d+)?\\b|\\br\\.? ?f\\.?\\b|\\bh\\.?r\\.?\\b|\\bu\\.?r\\.?\\b",
                 Quantity.RELATIVE_HUMIDITY);
         word("press(ure|ion)|druck|presion|druk|pressao|\\bbaro|\\bp_?(abs|air)\\b", Quantity.PRESSURE);
         word("temp|\\bt\\b|\\bt_?\\d\\b|thermo", Quantity.TEMPERATURE);
@@ -41,7 +45,7 @@ record Heading(String text, Optional<Quantity> quantity, Optional<Unit> unit, bo
         unit(Unit.PASCAL, "pa");
         unit(Unit.HECTOPASCAL, "hpa", "mbar", "mb");
         unit(Unit.KILOPASCAL, "kpa");
-        unit(Unit.PERCENT, "%", "percent", "prozent");
+        unit(Unit.PERCENT, "%", "percent", "prozent", "pct");
     }
 
     private static void word(String pattern, Quantity quantity) {
@@ -57,11 +61,11 @@ record Heading(String text, Optional<Quantity> quantity, Optional<Unit> unit, bo
     /** The heading, with what the row of units below it, or the cells themselves, say if there is such. */
     static Heading of(String text, String unitElsewhere) {
         String plain = plain(text);
-        boolean absolute =
-                plain.matches(".*\\b(abs|absolut\\w*|spec\\w*|mixing|misch\\w*)\\b.*") && !plain.contains("press");
+        if (OTHER.matcher(plain.replace('_', ' ')).find()) {
+            return new Heading(text.strip(), Optional.empty(), Optional.empty(), false);
+        }
         Optional<Unit> unit = unit(unitElsewhere).or(() -> unitIn(plain));
-        Optional<Quantity> said = absolute ? Optional.empty() : quantity(plain, unit);
-        Optional<Quantity> quantity = said.or(() -> unit.flatMap(u -> absolute ? Optional.empty() : onlyQuantity(u)));
+        Optional<Quantity> quantity = quantity(plain, unit).or(() -> unit.flatMap(Heading::onlyQuantity));
         Optional<Unit> fitting = unit.map(u ->
                 u == Unit.PERCENT && quantity.equals(Optional.of(Quantity.RELATIVE_HUMIDITY)) ? Unit.PERCENT_RH : u);
         return new Heading(
@@ -121,7 +125,7 @@ record Heading(String text, Optional<Quantity> quantity, Optional<Unit> unit, bo
     private static Optional<Quantity> quantity(String plain, Optional<Unit> unit) {
         List<Quantity> said = new ArrayList<>();
         WORDS.forEach((word, quantity) -> {
-            if (word.matcher(plain).find()) {
+            if (word.matcher(plain.replace('_', ' ')).find()) {
                 said.add(quantity);
             }
         });

@@ -3,13 +3,10 @@ package isohume.device.export;
 
 import java.time.Duration;
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
+import java.util.stream.IntStream;
 
 /** Which raw rows are used, and when they were recorded, in the order of time. */
 final class Instants {
-    private static final int MOST_STEPS = 10_000;
-
     private int[] rows;
     private long[] millis;
     private int count;
@@ -29,19 +26,10 @@ final class Instants {
         millis = Arrays.copyOf(millis, count);
     }
 
-    /** The commonest step, the longest of several. */
+    /** The step in the middle of all. */
     Duration interval() {
-        Map<Long, Integer> steps = new HashMap<>();
-        for (int i = 1; i < count; i++) {
-            long step = millis[i] - millis[i - 1];
-            if (steps.size() < MOST_STEPS || steps.containsKey(step)) {
-                steps.merge(step, 1, Integer::sum);
-            }
-        }
-        return steps.entrySet().stream()
-                .max(Map.Entry.<Long, Integer>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
-                .map(step -> Duration.ofMillis(step.getKey()))
-                .orElse(Duration.ofSeconds(1));
+        long[] steps = IntStream.range(1, count).mapToLong(i -> millis[i] - millis[i - 1]).sorted().toArray();
+        return Duration.ofMillis(steps.length == 0 ? 1000 : steps[steps.length / 2]);
     }
 
     int size() {

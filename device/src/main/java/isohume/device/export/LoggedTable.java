@@ -71,7 +71,7 @@ public final class LoggedTable {
         return rows.cells(column).get(instants.row(row)).map(columns.get(column).unit()::toQuantity);
     }
 
-    /** The commonest step from one row to the next. */
+    /** The step from one row to the next: the one in the middle of all. */
     public Duration interval() {
         return interval;
     }

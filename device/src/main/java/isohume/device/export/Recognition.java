@@ -58,7 +58,6 @@ final class Recognition {
                 layout.first(),
                 "readings begin here: " + layout.width() + " cells a row, " + Doubts.word(layout.delimiter())
                         + " between them");
-        Optional<DecimalSign> sign = decimalSign();
         Optional<DateOrder> order = times.counting() == Counting.CALENDAR
                 ? survey.dates().order(doubts)
                 : Optional.of(DateOrder.YEAR_FIRST);
@@ -67,6 +66,7 @@ final class Recognition {
                 : times.counting() != Counting.SPREADSHEET_DAYS;
         Optional<ZoneId> zone = zoned ? Optional.empty() : zone();
         List<LoggedColumn> columns = columns();
+        Optional<DecimalSign> sign = decimalSign(columns);
         if (doubts.open() || doubts.broken() || sign.isEmpty() || order.isEmpty()) {
             return Optional.empty();
         }
@@ -101,13 +101,18 @@ final class Recognition {
         return gaps;
     }
 
-    private Optional<DecimalSign> decimalSign() {
+    private Optional<DecimalSign> decimalSign(List<LoggedColumn> used) {
         Map<DecimalSign, Long> proofs = new EnumMap<>(DecimalSign.class);
         List<String> evidence = new ArrayList<>();
+        List<String> signs = new ArrayList<>();
         for (int column = 1; column <= layout.width(); column++) {
+            int number = column;
+            if (!used.isEmpty() && used.stream().noneMatch(c -> c.number() == number)) {
+                continue;
+            }
             Seen seen = survey.column(column);
             seen.proofs().forEach((sign, proof) -> proofs.merge(sign, proof.count(), Long::sum));
-            int number = column;
+            seen.proofs().values().forEach(p -> signs.add("line " + p.line() + ", column " + number + ": " + p.cell()));
             seen.ambiguous().ifPresent(a -> evidence.add("line " + a.line() + ", column " + number + ": " + a.cell()));
         }
         long points = proofs.getOrDefault(DecimalSign.POINT, 0L);
@@ -125,14 +130,14 @@ final class Recognition {
                 "decimal-sign",
                 "Which is the decimal sign?",
                 List.of(new Choice("point", "as in 21.500"), new Choice("comma", "as in 21,500")),
-                evidence);
+                evidence.isEmpty() ? signs : evidence);
     }
 
     private Optional<ZoneId> zone() {
         Optional<ZoneSaid> said = ZoneSaid.in(layout, times);
         Optional<String> answer = doubts.answer("zone");
         if (answer.isPresent()) {
-            said.filter(s -> !s.offset().getId().equals(answer.get()))
+            said.filter(s -> !s.zone().getId().equals(answer.get()))
                     .ifPresent(s -> doubts.find(
                             Finding.Kind.TIME,
                             s.line(),
@@ -146,12 +151,12 @@ final class Recognition {
             doubts.find(
                     Finding.Kind.TIME,
                     said.get().line(),
-                    "the times are " + said.get().offset() + " from UTC, by \""
+                    "the zone is " + said.get().zone() + ", by \""
                             + said.get().text() + "\"");
-            return Optional.of(said.get().offset());
+            return Optional.of(said.get().zone());
         }
         List<Choice> choices = new ArrayList<>();
-        said.ifPresent(s -> choices.add(new Choice(s.offset().getId(), "as \"" + s.text() + "\" may mean")));
+        said.ifPresent(s -> choices.add(new Choice(s.zone().getId(), "as \"" + s.text() + "\" may mean")));
         choices.add(new Choice("UTC", "coordinated universal time"));
         choices.add(new Choice("+01:00", "a fixed distance from UTC"));
         choices.add(new Choice("Europe/Berlin", "a place, with its daylight saving"));

@@ -36,7 +36,7 @@ final class Survey implements Rows.Taker {
         }
         for (int i = 0; i < width; i++) {
             if (i + 1 != times.date() && i + 1 != times.clock()) {
-                columns.get(i).add(cells.get(i).strip(), line);
+                columns.get(i).add(DecimalSign.bare(cells.get(i)), line);
             }
         }
         return true;

@@ -4,9 +4,7 @@ package isohume.device.export;
 import isohume.device.export.Question.Choice;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -25,7 +23,7 @@ final class Timeline {
         this.rows = rows;
         this.doubts = doubts;
         this.order = order();
-        this.interval = commonest();
+        this.interval = usual();
     }
 
     /** The rows as recorded; a file that begins with the newest row is turned round. */
@@ -46,18 +44,14 @@ final class Timeline {
                 .toArray();
     }
 
-    private long commonest() {
-        Map<Long, Integer> steps = new HashMap<>();
-        for (int i = 1; i < order.length; i++) {
-            long step = rows.local(order[i]) - rows.local(order[i - 1]);
-            if (step > 0 && (steps.size() < 10_000 || steps.containsKey(step))) {
-                steps.merge(step, 1, Integer::sum);
-            }
-        }
-        return steps.entrySet().stream()
-                .max(Map.Entry.<Long, Integer>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
-                .map(Map.Entry::getKey)
-                .orElse(1000L);
+    /** The step in the middle of those forward. */
+    private long usual() {
+        long[] steps = IntStream.range(1, order.length)
+                .mapToLong(i -> rows.local(order[i]) - rows.local(order[i - 1]))
+                .filter(step -> step > 0)
+                .sorted()
+                .toArray();
+        return steps.length == 0 ? 1000 : steps[steps.length / 2];
     }
 
     /** The profile with what the rows showed of the clock, and the instants; nothing where that is in doubt. */
