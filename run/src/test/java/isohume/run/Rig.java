@@ -38,18 +38,22 @@ final class Rig {
     }
 
     private static Rules quick() {
-        Rules usual = Rules.usual();
+        Rules usual = Rules.fixed();
+        SettlingRule.Fixed settling = SettlingRule.Fixed.usual();
         return new Rules(
                 usual.interval(),
-                Duration.ofMinutes(2),
-                usual.temperature(),
-                usual.dewPoint(),
-                usual.humidity(),
-                usual.humidityDifference(),
-                usual.temperatureDifference(),
-                Duration.ofMinutes(2),
-                Duration.ofMinutes(3),
+                new SettlingRule.Fixed(
+                        Duration.ofMinutes(2),
+                        settling.temperature(),
+                        settling.dewPoint(),
+                        settling.humidity(),
+                        settling.humidityDifference(),
+                        settling.temperatureDifference(),
+                        Duration.ofMinutes(2),
+                        Duration.ofMinutes(3)),
                 5,
+                5,
+                usual.noiseShare(),
                 Duration.ofHours(1),
                 Duration.ofMinutes(1));
     }

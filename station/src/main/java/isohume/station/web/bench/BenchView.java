@@ -18,6 +18,7 @@ import java.util.List;
  * @param old whether the figures are older than a run at work should let them become
  * @param thisPoint how long still until this point is recorded; empty when nothing can be said
  * @param ending when the plan is expected to be done; empty when nothing can be said
+ * @param spread twice the standard uncertainty of that
  * @param orders what the run can be told now
  * @param taken number of the last fact that is in this view
  */
@@ -44,6 +45,7 @@ public record BenchView(
         String thisPoint,
         String left,
         String ending,
+        String spread,
         List<Order> orders,
         long taken) {
 

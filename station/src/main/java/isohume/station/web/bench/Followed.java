@@ -7,6 +7,7 @@ import isohume.run.Moment;
 import isohume.run.Phase;
 import isohume.run.RunFact;
 import isohume.run.RunNotation;
+import isohume.run.Waiting;
 import isohume.station.web.Desk;
 import java.time.Duration;
 import java.time.Instant;
@@ -22,7 +23,6 @@ final class Followed {
     private final Course course = new Course();
     private final Trace whole = new Trace(WHOLE_RUN_ROWS);
     private final Recent recent = new Recent();
-    private final Approaches approaches = new Approaches();
     private List<Line> lines = List.of();
 
     Followed(String run) {
@@ -48,7 +48,7 @@ final class Followed {
         course.take(entry, fact);
         switch (fact) {
             case RunFact.Observed observed -> draw(observed);
-            case RunFact.Entered entered -> approaches.entered(entered.phase(), entered.point(), entry.at());
+            case RunFact.Entered e -> {}
             case RunFact.Started s -> {}
             case RunFact.Resumed r -> {}
             case RunFact.Asked a -> {}
@@ -84,16 +84,22 @@ final class Followed {
         return wholeRun ? whole.after(after) : recent.after(after);
     }
 
-    Approaches approaches() {
-        return approaches;
-    }
-
     /** Share of the soak kept, or of the readings taken. */
     double share(Instant now) {
-        Duration inPhase = Duration.between(course.since(), now);
         if (course.phase() == Phase.SOAK) {
-            return (double) inPhase.toMillis() / Math.max(1, course.soak().toMillis());
+            double passed = Duration.between(course.since(), now).toMillis();
+            return course.soak()
+                    .map(soak -> passed / Math.max(1, soak.toMillis()))
+                    .orElseGet(() -> closing(course.waiting()));
         }
-        return (double) course.recordRows() / course.plan().rules().readings();
+        return (double) course.recordRows() / course.plan().rules().mostReadings();
+    }
+
+    /** How far the signal that is furthest from settled has come: 1 when it has. */
+    private static double closing(List<Waiting> waiting) {
+        return waiting.stream().flatMap(w -> w.worst().stream()).mapToDouble(Waiting.Criterion::ratio).max().stream()
+                .map(ratio -> Math.min(1, 1 / ratio))
+                .findFirst()
+                .orElse(0);
     }
 }
