@@ -86,7 +86,6 @@ public final class Course {
 
     private void keep(RunFact.Recorded whole, Instant at) {
         recorded.put(whole.point(), whole);
-        need(settling).recorded();
         took.put(whole.point(), Duration.between(askedAt, at));
     }
 

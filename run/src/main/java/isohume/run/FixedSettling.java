@@ -39,9 +39,6 @@ final class FixedSettling implements Settling {
     }
 
     @Override
-    public void recorded() {}
-
-    @Override
     public List<Waiting> waiting(@Nullable Setpoint target) {
         return signals.stream().map(signal -> signal.waiting(target)).toList();
     }

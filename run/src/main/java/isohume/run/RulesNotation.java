@@ -80,6 +80,7 @@ final class RulesNotation {
     private static ObjectNode tail(SettlingRule.Tail rule) {
         ObjectNode node = RunNotation.JSON.createObjectNode();
         node.put("share", rule.share()).put("least", rule.least().toString());
+
         node.put("temperature_band", rule.temperatureBand()).put("humidity_band", rule.humidityBand());
         rule.humidityTarget().ifPresent(target -> node.put("humidity_target", target));
         rule.temperatureTarget().ifPresent(target -> node.put("temperature_target", target));

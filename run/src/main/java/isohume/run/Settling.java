@@ -26,9 +26,6 @@ sealed interface Settling permits FixedSettling, TailSettling {
     /** Forgets what was seen on the way to another target. */
     void restart(int point, Instant at);
 
-    /** The point is whole; the next may profit from what was seen. */
-    void recorded();
-
     /** The judgement of every signal. */
     List<Waiting> waiting(@Nullable Setpoint target);
 

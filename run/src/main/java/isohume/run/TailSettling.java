@@ -3,7 +3,6 @@ package isohume.run;
 
 import isohume.device.Setpoint;
 import isohume.run.settling.Lagged;
-import isohume.run.settling.LateShare;
 import isohume.run.settling.Owed;
 import java.time.Duration;
 import java.time.Instant;
@@ -15,8 +14,8 @@ import org.jspecify.annotations.Nullable;
 /** By what is still to come, measured by the uncertainty that the results are to have. */
 final class TailSettling implements Settling {
     // Standard deviations of what comes late of a change, as a share of it: common practice, no source. Polymer sensors
-    // are said to owe up to 0.4 % of a change of humidity; twice its standard uncertainty, since makes differ.
-    private static final double LATE_OF_HUMIDITY = 0.005;
+    // are said to owe up to 0.4 % of a change of humidity; makes differ, so it is not taken for the most they may owe.
+    private static final double LATE_OF_HUMIDITY = 0.004;
     private static final double LATE_OF_TEMPERATURE = 0.002; // heat along stems and cables
 
     // Where nobody said what a result is to have: common practice for a dew point reference, no source
@@ -50,7 +49,8 @@ final class TailSettling implements Settling {
         }
         return watched.thermal()
                 ? Owed.nothing().and(LATE_OF_TEMPERATURE, temperature)
-                : Owed.learned(new LateShare(LATE_OF_HUMIDITY), humidity)
+                : Owed.nothing()
+                        .and(LATE_OF_HUMIDITY, humidity)
                         .and(() -> LATE_OF_TEMPERATURE * PER_KELVIN * humidity.value(), temperature);
     }
 
@@ -68,11 +68,6 @@ final class TailSettling implements Settling {
         point = asked;
         askedAt = at;
         signals.forEach(Tailed::restart);
-    }
-
-    @Override
-    public void recorded() {
-        signals.stream().filter(s -> s.watched().difference()).forEach(Tailed::learn);
     }
 
     @Override

@@ -52,7 +52,6 @@ final class Tailed {
         OptionalDouble shown = moment.value(watched.display());
         if (watched.difference() && shown.isPresent()) {
             display.take(
-                    seconds(moment.at()),
                     shown.getAsDouble(),
                     moment.step(watched.display()),
                     reference.orElse(Double.NaN),
@@ -96,11 +95,6 @@ final class Tailed {
         left = Optional.empty();
         due = Instant.ofEpochSecond(lastAt.getEpochSecond() / TURNS * TURNS + TURNS + turn);
         return outlook;
-    }
-
-    /** Learns from a point that is whole. */
-    void learn() {
-        judge(Duration.ZERO).ifPresent(now -> now.teach(owed));
     }
 
     /** An instrument's difference: all that is still to come. */

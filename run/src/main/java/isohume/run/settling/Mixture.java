@@ -77,27 +77,13 @@ final class Mixture {
         return sum;
     }
 
-    /** What is expected of the late amplitude, in units of its spread. */
-    private double expected(int i) {
-        return prior.mean(EARLY + i) / prior.spread(EARLY + i);
-    }
-
     private void weigh() {
         double best = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < LATE; i++) {
-            int k = EARLY + i;
             double[] row = lateRow[i];
-            row[EARLY] = root(row(k, row));
-            double mean = expected(i);
-            double explained = mean * product(k) - 0.5 * mean * mean * scaled(k, k);
-            double late = product(k) - mean * scaled(k, k);
-            for (int j = from; j < EARLY; j++) {
-                double early = seen[j] - mean * row[j];
-                late -= row[j] * early;
-                explained += 0.5 * (early * early - seen[j] * seen[j]); // the rest is common to all
-            }
-            seenLate[i] = late / row[EARLY];
-            share[i] = prior.weight(k) + explained + 0.5 * seenLate[i] * seenLate[i] - StrictMath.log(row[EARLY]);
+            row[EARLY] = root(row(EARLY + i, row));
+            seenLate[i] = (product(EARLY + i) - inner(row, seen, EARLY)) / row[EARLY];
+            share[i] = 0.5 * seenLate[i] * seenLate[i] - StrictMath.log(row[EARLY]); // the rest is common to all
             best = Math.max(best, share[i]);
         }
         double sum = 0;
@@ -136,25 +122,13 @@ final class Mixture {
         int k = EARLY + i;
         double[] row = lateRow[i];
         double late = (factor[k] * prior.spread(k) - inner(row, early, EARLY)) / row[EARLY];
-        double mean = factor[k] * prior.mean(k) + late * seenLate[i];
+        double mean = late * seenLate[i];
         double square = late * late;
         for (int j = from; j < EARLY; j++) {
-            mean += early[j] * (seen[j] - expected(i) * row[j]);
+            mean += early[j] * seen[j];
             square += early[j] * early[j];
         }
         return new Estimate(mean, Math.sqrt(square));
-    }
-
-    /** The amplitude of a late time constant at the window's end, if it is the one. */
-    Estimate late(int k) {
-        double[] factor = new double[TimeConstants.COUNT];
-        factor[k] = 1;
-        return of(k - EARLY, factor, early(factor));
-    }
-
-    /** How probable a late time constant is to be the one. */
-    double share(int k) {
-        return share[k - EARLY];
     }
 
     /** What would be known after a window {@code longer} times as long that shows the same. */
@@ -186,10 +160,10 @@ final class Mixture {
         double[] row = lateRow[i];
         double[] amplitude = new double[TimeConstants.COUNT];
         double late = seenLate[i] / row[EARLY];
-        amplitude[EARLY + i] = prior.mean(EARLY + i) + late * prior.spread(EARLY + i);
+        amplitude[EARLY + i] = late * prior.spread(EARLY + i);
         double[] solved = new double[EARLY];
         for (int k = EARLY - 1; k >= from; k--) {
-            double sum = seen[k] - row[k] * (expected(i) + late);
+            double sum = seen[k] - row[k] * late;
             for (int j = k + 1; j < EARLY; j++) {
                 sum -= root[j][k] * solved[j];
             }

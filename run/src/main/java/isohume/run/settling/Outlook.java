@@ -12,14 +12,12 @@ public final class Outlook {
     private static final int HALVINGS = 5;
 
     private final Mixture mixture;
-    private final Prior prior;
     private final Residuals residuals;
     private final double seconds;
     private final Estimate toCome;
 
-    Outlook(Mixture mixture, Prior prior, Residuals residuals, double windowSeconds) {
+    Outlook(Mixture mixture, Residuals residuals, double windowSeconds) {
         this.mixture = mixture;
-        this.prior = prior;
         this.residuals = residuals;
         this.seconds = windowSeconds;
         this.toCome = of(tau -> -1);
@@ -71,11 +69,6 @@ public final class Outlook {
     /** How much of the signal this rests on. */
     public Duration seen() {
         return Duration.ofMillis(Math.round(seconds * 1000));
-    }
-
-    /** Lets what was assumed learn from what this shows; once for each point. */
-    public void teach(Owed owed) {
-        owed.learn(mixture, prior);
     }
 
     /** How large what is still to come may be: its estimate, either way, and its standard uncertainty. */

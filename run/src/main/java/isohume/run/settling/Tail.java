@@ -103,7 +103,7 @@ public final class Tail {
         double rounding = window.rounding(step);
         Residuals residuals = window.residuals(mixture(moments, window.roughness() + rounding, prior));
         double variance = residuals.longRunVariance() * residuals.student() + rounding;
-        return new Outlook(mixture(moments, variance, prior), prior, residuals, window.seconds());
+        return new Outlook(mixture(moments, variance, prior), residuals, window.seconds());
     }
 
     private static Mixture mixture(Moments moments, double variance, Prior prior) {
