@@ -3,6 +3,7 @@ package isohume.run;
 
 import isohume.quantity.Quantity;
 import isohume.run.Waiting.Criterion;
+import isohume.run.settling.Closing;
 import isohume.run.settling.Display;
 import isohume.run.settling.Outlook;
 import isohume.run.settling.Owed;
@@ -27,6 +28,7 @@ final class Tailed {
     private final Owed owed;
     private final Tail tail;
     private final int turn;
+    private final Closing closing = new Closing();
     private final Display display = new Display();
     private OptionalDouble latest = OptionalDouble.empty();
     private Optional<Outlook> outlook = Optional.empty();
@@ -74,6 +76,7 @@ final class Tailed {
 
     void restart() {
         tail.clear();
+        closing.clear();
         outlook = Optional.empty();
         left = Optional.empty();
         step = 0;
@@ -92,6 +95,7 @@ final class Tailed {
     /** What is known with every value that was taken, of a mean over the last stretch of time. */
     Optional<Outlook> judge(Duration mean) {
         outlook = tail.outlook(owed, step, mean.toMillis() / 1000.0);
+        outlook.ifPresent(now -> closing.take(seconds(lastAt), Outlook.size(now.toCome())));
         left = Optional.empty();
         due = Instant.ofEpochSecond(lastAt.getEpochSecond() / TURNS * TURNS + TURNS + turn);
         return outlook;
@@ -107,9 +111,10 @@ final class Tailed {
         if (display.frozen().isPresent()) {
             criteria.add(new Criterion(Waiting.Kind.FROZEN, 1, 0));
         }
-        criteria.add(new Criterion(Waiting.Kind.TO_COME, Outlook.size(now.get().toCome()), limit));
+        double size = Outlook.size(now.get().toCome());
+        criteria.add(new Criterion(Waiting.Kind.TO_COME, size, limit));
         if (left.isEmpty()) {
-            left = now.get().within(limit);
+            left = between(now.get().within(limit), closing.within(seconds(lastAt), size, limit));
         }
         return waiting(criteria, left);
     }
@@ -129,6 +134,18 @@ final class Tailed {
         criteria.add(new Criterion(Waiting.Kind.TO_COME, half, limit));
         boolean met = criteria.stream().allMatch(c -> c.ratio() <= 1);
         return waiting(criteria, met ? Optional.of(Duration.ZERO) : now.get().within(2 * limit));
+    }
+
+    /**
+     * The model knows what may be slow, and is late; how fast the size has closed of late knows nothing of that, and is
+     * early. Between the two, in the logarithm.
+     */
+    private static Optional<Duration> between(Optional<Duration> late, Optional<Duration> early) {
+        if (late.isEmpty() || early.isEmpty() || early.get().compareTo(late.get()) > 0) {
+            return late.isEmpty() ? early : late;
+        }
+        double product = (double) late.get().toSeconds() * early.get().toSeconds();
+        return Optional.of(Duration.ofSeconds(Math.round(Math.sqrt(product))));
     }
 
     private Duration unfilled() {

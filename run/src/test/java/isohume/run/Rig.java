@@ -10,6 +10,7 @@ import isohume.quantity.RelativeHumidity;
 import isohume.quantity.Temperature;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 
 /** A bench, a clock and a journal, all of them fakes that keep their contracts. */
 final class Rig {
@@ -59,12 +60,24 @@ final class Rig {
     }
 
     Run begin() {
-        return Run.begin(journal, STREAM, started(), bench.bench(), time);
+        return begin(started());
+    }
+
+    Run begin(RunFact.Started started) {
+        return Run.begin(journal, STREAM, started, bench.bench(), time);
     }
 
     static RunFact.Started started() {
         return new RunFact.Started(
                 PLAN, "a fake bench", FakeBench.ROLES, Formulation.SONNTAG_1990, "Ada", "test", "no job");
+    }
+
+    /** With a plan that waits for what is still to come. */
+    static RunFact.Started startedByTheTail() {
+        Plan plan = new Plan(PLAN.title(), PLAN.points(), Rules.usual());
+        Targets targets = new Targets(Map.of("P-1/relative_humidity", List.of(0.6, 0.4)));
+        return new RunFact.Started(
+                plan, "a fake bench", FakeBench.ROLES, Formulation.SONNTAG_1990, "Ada", "test", "no job", targets);
     }
 
     Ending run() {

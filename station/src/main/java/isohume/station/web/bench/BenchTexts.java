@@ -76,6 +76,9 @@ interface BenchTexts {
     @Message("What is being waited for")
     String waiting();
 
+    @Message("What is still moving")
+    String wedge();
+
     @Message("Signal")
     String signal();
 

@@ -31,6 +31,8 @@ import java.util.function.Function;
 /** Makes the view of a run at a moment. */
 final class BenchViews {
     private static final Foresight FORESIGHT = new SeenSoFar();
+    private static final String WEDGE =
+            "What is still moving, in parts of its limit, since the set point was asked; the table below has the figures";
     private static final String NOTHING = "–";
     private static final int POLLS_UNTIL_OLD = 3;
 
@@ -58,6 +60,7 @@ final class BenchViews {
         Optional<Foresight.Length> thisPoint = FORESIGHT.ofThisPoint(course, now);
         Optional<Foresight.Length> run = FORESIGHT.ofRun(course, now);
         RunFact.Started started = course.started();
+        List<Waiting> waiting = course.waiting();
         return new BenchView(
                 followed.run(),
                 course.plan().title(),
@@ -76,7 +79,8 @@ final class BenchViews {
                 course.latest().map(m -> clock.time(m.at())).orElse(""),
                 old(),
                 course.plan().points().stream().map(this::step).toList(),
-                course.waiting().stream().map(BenchViews::signal).toList(),
+                waiting.stream().map(BenchViews::signal).toList(),
+                Wedge.of(followed.closing(), waiting, course.askedAt(), now, clock, WEDGE),
                 thisPoint.map(l -> Clockface.length(l.expected())).orElse(""),
                 run.map(l -> Clockface.length(l.expected())).orElse(""),
                 run.map(l -> clock.expected(now.plus(l.expected()), now)).orElse(""),

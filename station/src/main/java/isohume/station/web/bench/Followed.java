@@ -17,11 +17,15 @@ import java.util.function.Function;
 /** One run as its facts show it so far, for the page. Reads on from where it was. Safe for any thread. */
 final class Followed {
     private static final int AT_ONCE = 500;
+    private static final int CLOSING_ROWS = 300;
+    private static final Duration CLOSING_EVERY = Duration.ofSeconds(20);
     private static final int WHOLE_RUN_ROWS = 1500;
 
     private final String run;
     private final Course course = new Course();
     private final Trace whole = new Trace(WHOLE_RUN_ROWS);
+    private final Trace closing = new Trace(CLOSING_ROWS);
+    private Instant nextClosing = Instant.EPOCH;
     private final Recent recent = new Recent();
     private List<Line> lines = List.of();
 
@@ -47,11 +51,14 @@ final class Followed {
         RunFact fact = RunNotation.decode(entry.fact());
         course.take(entry, fact);
         switch (fact) {
-            case RunFact.Observed observed -> draw(observed);
+            case RunFact.Observed observed -> {
+                draw(observed);
+                close(observed.at());
+            }
             case RunFact.Entered e -> {}
             case RunFact.Started s -> {}
             case RunFact.Resumed r -> {}
-            case RunFact.Asked a -> {}
+            case RunFact.Asked a -> closing.clear();
             case RunFact.Answered a -> {}
             case RunFact.Ordered o -> {}
             case RunFact.Recorded r -> {}
@@ -70,6 +77,27 @@ final class Followed {
                 lines.stream().map(line -> line.at(moment)).toList());
         whole.add(row);
         recent.add(row);
+    }
+
+    /** How far from settled every signal is, now and then. */
+    private void close(Instant at) {
+        if (at.isBefore(nextClosing)) {
+            return;
+        }
+        nextClosing = at.plus(CLOSING_EVERY);
+        List<Waiting> waiting = course.waiting();
+        if (!waiting.isEmpty()) {
+            closing.add(new Trace.Row(
+                    at.toEpochMilli() / 1000.0,
+                    waiting.stream()
+                            .map(w -> w.worst().map(Waiting.Criterion::ratio).orElse(Double.NaN))
+                            .toList()));
+        }
+    }
+
+    /** The ratios of all signals to their limits since the set point was asked, in the order of the course's. */
+    List<Trace.Row> closing() {
+        return closing.after(0);
     }
 
     Course course() {

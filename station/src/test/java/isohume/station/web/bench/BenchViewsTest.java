@@ -77,13 +77,13 @@ class BenchViewsTest {
     }
 
     @Test
-    void once_a_point_soaks_its_expected_time_is_what_it_took_within_a_half() {
+    void once_a_point_soaks_its_expected_time_is_what_it_took_within_a_factor_of_three() {
         long soaking = first(f -> f instanceof RunFact.Entered e && e.phase() == Phase.SOAK && e.point() == 2);
         long recorded = first(f -> f instanceof RunFact.Recorded r && r.point() == 2);
         Duration took = Duration.between(instant(soaking), instant(recorded));
         Duration expected = thisPoint(soaking);
-        Duration apart = took.minus(expected).abs();
-        assertTrue(apart.multipliedBy(2).compareTo(took) <= 0, "expected " + expected + ", took " + took);
+        double factor = (double) expected.toSeconds() / took.toSeconds();
+        assertTrue(factor > 1 / 3.0 && factor < 3, "expected " + expected + ", took " + took);
     }
 
     @Test
