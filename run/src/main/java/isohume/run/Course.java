@@ -5,6 +5,9 @@ import isohume.device.Answer;
 import isohume.device.Setpoint;
 import isohume.journal.Entry;
 import isohume.moistair.MoistAir;
+import isohume.run.watch.Fault;
+import isohume.run.watch.Measure;
+import isohume.run.watch.Sighting;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Collections;
@@ -39,7 +42,9 @@ public final class Course {
     private final Map<Integer, RunFact.Recorded> recorded = new TreeMap<>();
     private final Map<Integer, Duration> took = new TreeMap<>();
     private final TreeSet<Integer> skipped = new TreeSet<>();
-    private final Map<String, Instant> silentSince = new TreeMap<>();
+    private final Map<Integer, Instant> lastReadings = new TreeMap<>();
+    private final Incidents incidents = new Incidents();
+    private Optional<String> lastPoint = Optional.empty();
 
     /** Adds the next fact; entries must come in order, from the first. */
     public void take(Entry entry) {
@@ -54,7 +59,7 @@ public final class Course {
         taken = entry.number();
         switch (fact) {
             case RunFact.Started s -> start(s, entry.at());
-            case RunFact.Resumed r -> ending = null;
+            case RunFact.Resumed r -> resume();
             case RunFact.Asked a -> ask(a, entry.at());
             case RunFact.Answered a -> answer = a.answer();
             case RunFact.Observed o -> observe(o, entry.number());
@@ -63,6 +68,11 @@ public final class Course {
             case RunFact.Recorded r -> keep(r, entry.at());
             case RunFact.Rested r -> answer = r.answer();
             case RunFact.Finished f -> finish(f, entry.at());
+            case RunFact.Guarded g -> {}
+            case RunFact.Noticed n -> notice(n, entry.at());
+            case RunFact.Over o -> end(o, entry.at());
+            case RunFact.Acted a -> act(a);
+            case RunFact.Withdrawn w -> withdraw(w);
         }
     }
 
@@ -86,33 +96,57 @@ public final class Course {
 
     private void keep(RunFact.Recorded whole, Instant at) {
         recorded.put(whole.point(), whole);
+        lastReadings.put(whole.point(), need(latest).at());
+        incidents.rearm();
         took.put(whole.point(), Duration.between(askedAt, at));
     }
 
     private void observe(RunFact.Observed observed, long number) {
         Moment moment = Moment.of(observed, roles(), need(air));
         latest = moment;
-        noteSilence(moment);
         need(settling).take(moment);
         if (phase == Phase.RECORD && moment.whole(roles())) {
             need(record).take(moment, number);
         }
     }
 
-    /** Doubtful values only keep a point from settling: a mirror needs its minutes to freeze. Silence is another thing. */
-    private void noteSilence(Moment moment) {
-        for (String channel : needed()) {
-            if (moment.absent().containsKey(channel)) {
-                silentSince.putIfAbsent(channel, moment.at());
-            } else {
-                silentSince.remove(channel);
-            }
+    private void notice(RunFact.Noticed noticed, Instant at) {
+        incidents.take(noticed, at);
+        touched(noticed.fault());
+    }
+
+    private void end(RunFact.Over over, Instant at) {
+        incidents.take(over, at);
+        touched(over.fault());
+    }
+
+    /** What was still before a fault, or came with one, says nothing about what comes after it. */
+    private void touched(Fault fault) {
+        if (fault.touches()) {
+            need(record).clear();
+            need(settling).restart(point, askedAt);
         }
     }
 
-    private List<String> needed() {
-        return java.util.stream.Stream.concat(roles().references().stream(), roles().instruments().stream())
-                .toList();
+    private void act(RunFact.Acted acted) {
+        incidents.take(acted);
+        if (acted.measure() == Measure.SKIP) {
+            skipped.add(acted.point());
+            incidents.rearm();
+        } else if (acted.measure() == Measure.STOP_AFTER_POINT) {
+            lastPoint = Optional.of(acted.why());
+        }
+    }
+
+    private void withdraw(RunFact.Withdrawn withdrawn) {
+        recorded.remove(withdrawn.point());
+        took.remove(withdrawn.point());
+    }
+
+    private void resume() {
+        ending = null;
+        lastPoint = Optional.empty();
+        incidents.forget();
     }
 
     private void enter(RunFact.Entered entered, Instant at) {
@@ -121,14 +155,16 @@ public final class Course {
         why = entered.why();
         since = at;
         need(record).clear();
-        if (phase == Phase.APPROACH) {
-            silentSince.clear();
-        }
     }
 
     private void obey(RunFact.Ordered ordered) {
-        if (ordered.order() == Order.SKIP) {
-            skipped.add(point);
+        switch (ordered.order()) {
+            case SKIP -> {
+                skipped.add(point);
+                incidents.rearm();
+            }
+            case RESUME -> incidents.rearm();
+            case HOLD, STOP, ABANDON -> {}
         }
     }
 
@@ -301,13 +337,40 @@ public final class Course {
         return new RunFact.Recorded(point, whole.first(), whole.last(), toCome);
     }
 
-    /** A needed channel that has been silent for longer than the plan's patience. */
-    Optional<String> silentChannel(Instant now) {
-        Instant limit = now.minus(plan().rules().patience());
-        return silentSince.entrySet().stream()
-                .filter(e -> e.getValue().isBefore(limit))
-                .map(Map.Entry::getKey)
-                .findFirst();
+    /** Faults of this run, the earliest first; of those that are over, the latest hundred. */
+    public List<Incident> incidents() {
+        return incidents.all();
+    }
+
+    Map<Sighting.Key, Incident> present() {
+        return incidents.present();
+    }
+
+    /** Whether a fault is there that forbids to use readings. */
+    boolean touched() {
+        return incidents.touching();
+    }
+
+    /** The first fault that forbids to use readings, in words; empty when there is none. */
+    String trouble() {
+        return incidents.present().values().stream()
+                .filter(i -> i.noticed().fault().touches())
+                .map(Incident::words)
+                .findFirst()
+                .orElse("");
+    }
+
+    /** Why the run is to end after the point at work, if it is. */
+    Optional<String> lastPoint() {
+        return lastPoint;
+    }
+
+    /** Points whose readings reach up to that instant or beyond. */
+    List<Integer> recordedSince(Instant since) {
+        return recorded.keySet().stream()
+                .filter(number ->
+                        !lastReadings.getOrDefault(number, Instant.MIN).isBefore(since))
+                .toList();
     }
 
     /** The first point that is neither recorded nor skipped. */

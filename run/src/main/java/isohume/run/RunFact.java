@@ -5,6 +5,11 @@ import isohume.device.Answer;
 import isohume.device.Reading;
 import isohume.device.Setpoint;
 import isohume.moistair.Formulation;
+import isohume.run.watch.Bounds;
+import isohume.run.watch.Fault;
+import isohume.run.watch.Measure;
+import isohume.run.watch.Policies;
+import isohume.run.watch.Policy;
 import java.time.Instant;
 import java.util.List;
 
@@ -88,4 +93,24 @@ public sealed interface RunFact {
 
     /** The last fact of a stretch. */
     record Finished(Ending ending, String why) implements RunFact {}
+
+    /** What counts as a fault in this stretch, and what is done about it. */
+    record Guarded(Bounds bounds, Policies policies) implements RunFact {}
+
+    /**
+     * A fault is there.
+     *
+     * @param since the first reading that it may have touched
+     * @param policy what will be done about it
+     */
+    record Noticed(Fault fault, String channel, Instant since, String evidence, Policy policy) implements RunFact {}
+
+    /** A fault is there no longer. */
+    record Over(Fault fault, String channel) implements RunFact {}
+
+    /** A fault lasted longer than its policy waits, and this was done. */
+    record Acted(Fault fault, String channel, int point, Measure measure, String why) implements RunFact {}
+
+    /** A point that was whole is not any more: a fault had touched its readings. It is taken again. */
+    record Withdrawn(int point, String why) implements RunFact {}
 }

@@ -33,6 +33,11 @@ public final class RunNotation {
     private static final int FINISHED = 10;
     private static final int STARTED_WITH_TARGETS = 21;
     private static final int RECORDED_WITH_TO_COME = 28;
+    private static final int GUARDED = 40;
+    private static final int NOTICED = 41;
+    private static final int OVER = 42;
+    private static final int ACTED = 43;
+    private static final int WITHDRAWN = 44;
 
     private RunNotation() {}
 
@@ -62,6 +67,12 @@ public final class RunNotation {
             case RunFact.Rested r -> fact(RESTED, node.set("answer", DeviceNotation.answer(r.answer())));
             case RunFact.Finished f ->
                 fact(FINISHED, node.put("ending", f.ending().name()).put("why", f.why()));
+            case RunFact.Guarded g -> fact(GUARDED, WatchNotation.guarded(g));
+            case RunFact.Noticed n -> fact(NOTICED, WatchNotation.noticed(n));
+            case RunFact.Over o -> fact(OVER, WatchNotation.over(o));
+            case RunFact.Acted a -> fact(ACTED, WatchNotation.acted(a));
+            case RunFact.Withdrawn w ->
+                fact(WITHDRAWN, node.put("point", w.point()).put("why", w.why()));
         };
     }
 
@@ -129,6 +140,13 @@ public final class RunNotation {
                 new RunFact.Finished(
                         Ending.valueOf(node.get("ending").textValue()),
                         node.get("why").textValue());
+            case GUARDED -> WatchNotation.guarded(node);
+            case NOTICED -> WatchNotation.noticed(node);
+            case OVER -> WatchNotation.over(node);
+            case ACTED -> WatchNotation.acted(node);
+            case WITHDRAWN ->
+                new RunFact.Withdrawn(
+                        node.get("point").intValue(), node.get("why").textValue());
             default -> throw new IllegalArgumentException("no form " + form);
         };
     }

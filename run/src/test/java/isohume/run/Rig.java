@@ -8,6 +8,8 @@ import isohume.quantity.Direction;
 import isohume.quantity.Point;
 import isohume.quantity.RelativeHumidity;
 import isohume.quantity.Temperature;
+import isohume.run.watch.Bounds;
+import isohume.run.watch.Policies;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
@@ -65,6 +67,10 @@ final class Rig {
 
     Run begin(RunFact.Started started) {
         return Run.begin(journal, STREAM, started, bench.bench(), time);
+    }
+
+    Run begin(Policies policies) {
+        return Run.begin(journal, STREAM, started(), bench.bench(Bounds.usual(), policies), time);
     }
 
     static RunFact.Started started() {

@@ -15,9 +15,16 @@ import isohume.journal.JournalLost;
 import isohume.quantity.Quantity;
 import isohume.quantity.RelativeHumidity;
 import isohume.quantity.Temperature;
+import isohume.run.watch.Bounds;
+import isohume.run.watch.Fault;
+import isohume.run.watch.Measure;
+import isohume.run.watch.Policies;
+import isohume.run.watch.Policy;
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -50,7 +57,26 @@ class RunNotationTest {
                 new RunFact.Recorded(
                         2, 417, 446, List.of(new RunFact.ToCome("P-1/relative_humidity", -0.012345, 0.05))),
                 new RunFact.Rested(new Answer.AtRest()),
-                new RunFact.Finished(Ending.COMPLETED, "every point is done"));
+                new RunFact.Finished(Ending.COMPLETED, "every point is done"),
+                new RunFact.Guarded(Bounds.usual(), Policies.usual()),
+                new RunFact.Guarded(
+                        new Bounds(
+                                60.5,
+                                12,
+                                2,
+                                0.25,
+                                List.of(new Bounds.Pair("a/t", "b/t", 0.2)),
+                                Map.of("door", Fault.DOOR_OPEN),
+                                Duration.ofMinutes(4),
+                                Duration.ofMinutes(15),
+                                Duration.ofMinutes(30),
+                                Duration.ofHours(2)),
+                        new Policies(Map.of(Fault.SILENT, new Policy(Duration.ofSeconds(90), Measure.SKIP)))),
+                new RunFact.Noticed(
+                        Fault.FROZEN, "A/rh", AT, "51.2 % RH for 300 s", new Policy(Duration.ZERO, Measure.HOLD)),
+                new RunFact.Over(Fault.FROZEN, "A/rh"),
+                new RunFact.Acted(Fault.WATER_LOW, "chamber/water_level", 2, Measure.STOP_AFTER_POINT, "4 % left"),
+                new RunFact.Withdrawn(1, "A/rh stood still"));
     }
 
     @ParameterizedTest
@@ -79,6 +105,18 @@ class RunNotationTest {
                 "operator":"Ada","program":"test","job":"no job"}"""));
         assertEquals(Rules.fixed(), started.plan().rules());
         assertEquals(Targets.none(), started.targets());
+    }
+
+    /** As it is described in docs/formats/run-facts.md. */
+    @Test
+    void a_noticed_fault_is_written_as_it_is_described() {
+        Fact fact = RunNotation.encode(new RunFact.Noticed(
+                Fault.DOOR_OPEN, "chamber", AT, "the door is open", new Policy(Duration.ofMinutes(10), Measure.HOLD)));
+        assertEquals(41, fact.form());
+        assertEquals(
+                "{\"fault\":\"door-open\",\"channel\":\"chamber\",\"since\":\"2026-03-02T08:00:10.250Z\","
+                        + "\"evidence\":\"the door is open\",\"policy\":{\"wait\":\"PT10M\",\"then\":\"HOLD\"}}",
+                fact.text());
     }
 
     @Test

@@ -91,8 +91,9 @@ class RunTest {
         whenFirst(rig, fact -> fact instanceof RunFact.Entered e && e.phase() == Phase.SOAK, rig.bench::disturb);
         assertEquals(Ending.COMPLETED, rig.run());
         assertEquals(
-                List.of("approach 1", "soak 1", "approach 1", "soak 1", "record 1"),
-                rig.phases().subList(0, 5));
+                List.of("approach 1", "soak 1", "approach 1", "approach 1", "soak 1", "record 1"),
+                rig.phases().subList(0, 6),
+                "approached again for the disturbance, and once more when it was over");
     }
 
     @Test
@@ -188,9 +189,7 @@ class RunTest {
         Run run = rig.begin();
         Instant began = rig.time.instant();
         eachPoll(rig, () -> {
-            if (rig.time.instant().getEpochSecond() / 60 % 2 == 0) {
-                rig.bench.disturb();
-            }
+            rig.bench.disturb(rig.time.instant().getEpochSecond() / 10 % 2 == 0 ? 3 : -3);
         });
         stopWhenHeld(rig, run);
         assertEquals(Ending.STOPPED, run.carryOut());

@@ -13,6 +13,11 @@ import isohume.result.Reference.CertifiedPoint;
 import isohume.result.Reference.Traceability;
 import isohume.run.Reach;
 import isohume.run.Roles;
+import isohume.run.watch.Bounds;
+import isohume.run.watch.Policies;
+import isohume.run.watch.WatchSheet;
+import isohume.station.notice.Hook;
+import isohume.station.notice.HookSheet;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -21,12 +26,17 @@ import java.util.Optional;
 
 /** A bench as a person writes it: what it reaches, its references with their certificates, the study of its chamber. */
 final class BenchSheet {
+    private static final double HOTTER = 10; // K above what it reaches: something is wrong
+
     private final String title;
     private final Reach reach;
     private final List<String> devices = new ArrayList<>();
     private final Optional<Sheet> roles;
     private final List<Reference> references;
     private final Characterisation characterisation;
+    private final Bounds bounds;
+    private final Policies policies;
+    private final List<Hook> hooks;
 
     BenchSheet(Sheet sheet) {
         title = sheet.text("bench");
@@ -40,6 +50,12 @@ final class BenchSheet {
                 reference(Quantity.PRESSURE, named.section("pressure")));
         named.refuseOthers();
         characterisation = characterisation(sheet.section("characterisation"));
+        Optional<Sheet> watch = sheet.optional("watch");
+        Bounds usual = Bounds.usual().withHottest(reach.warmest().celsius() + HOTTER);
+        bounds = watch.map(w -> WatchSheet.bounds(w, usual)).orElse(usual);
+        policies = WatchSheet.policies(watch.flatMap(w -> w.optional("faults")));
+        watch.ifPresent(Sheet::refuseOthers);
+        hooks = sheet.optional("notify").map(HookSheet::read).orElse(List.of());
         sheet.refuseOthers();
     }
 
@@ -61,6 +77,18 @@ final class BenchSheet {
 
     Characterisation characterisation() {
         return characterisation;
+    }
+
+    Bounds bounds() {
+        return bounds;
+    }
+
+    Policies policies() {
+        return policies;
+    }
+
+    List<Hook> hooks() {
+        return hooks;
     }
 
     private void addDevices(Sheet sheet) {

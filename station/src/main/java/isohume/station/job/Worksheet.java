@@ -13,6 +13,10 @@ import isohume.run.PlanSheet;
 import isohume.run.Roles;
 import isohume.run.RunFact;
 import isohume.run.Targets;
+import isohume.run.watch.Bounds;
+import isohume.run.watch.Policies;
+import isohume.run.watch.WatchSheet;
+import isohume.station.notice.Hook;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,12 +31,24 @@ import java.util.TreeMap;
  * @param devices names of the device descriptions: the chamber's first, then references and instruments under test;
  *     empty when the readings come from elsewhere
  * @param depositBy who decided on the phase of the mirror's deposit, for readings that come from elsewhere
+ * @param bounds from where on something on the bench counts as a fault
+ * @param policies what is done about faults: what the plan says, else what its bench says
+ * @param hooks who is told of what happens to a run
  * @param record the documents themselves, to be kept with the run
  */
 public record Worksheet(
-        Job job, Plan plan, Roles roles, List<String> devices, Optional<String> depositBy, String record) {
+        Job job,
+        Plan plan,
+        Roles roles,
+        List<String> devices,
+        Optional<String> depositBy,
+        Bounds bounds,
+        Policies policies,
+        List<Hook> hooks,
+        String record) {
     public Worksheet {
         devices = List.copyOf(devices);
+        hooks = List.copyOf(hooks);
     }
 
     /** A plan and what it names, from its folder. */
@@ -62,11 +78,21 @@ public record Worksheet(
             }
             item.refuseOthers();
         }
+        Policies policies = bench.policies().with(WatchSheet.policies(plan.optional("faults")));
         plan.refuseOthers();
         refuseTwice(plan, items);
         Optional<String> depositBy = order.has("deposit-by") ? Optional.of(order.text("deposit-by")) : Optional.empty();
         Job job = job(order, formulation, bench, items);
-        return new Worksheet(job, points, bench.roles(channels(items)), devices, depositBy, kept.record());
+        return new Worksheet(
+                job,
+                points,
+                bench.roles(channels(items)),
+                devices,
+                depositBy,
+                bench.bounds(),
+                policies,
+                bench.hooks(),
+                kept.record());
     }
 
     private static Job job(Sheet order, Formulation formulation, BenchSheet bench, List<Item> items) {

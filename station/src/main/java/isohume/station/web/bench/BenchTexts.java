@@ -101,6 +101,18 @@ interface BenchTexts {
     @Message("settled")
     String settled();
 
+    @Message("What went wrong")
+    String happenings();
+
+    @Message("since {from}")
+    String since(String from);
+
+    @Message("{from} to {until}, over")
+    String from_until(String from, String until);
+
+    @Message("Kept: {whole} of {points} points are recorded. No reading that a fault may have touched is in them.")
+    String kept(int whole, int points);
+
     @Message("Strip chart")
     String chart();
 

@@ -22,6 +22,7 @@ import java.util.List;
  * @param spread twice the standard uncertainty of that
  * @param orders what the run can be told now
  * @param taken number of the last fact that is in this view
+ * @param happenings what went wrong
  */
 @TemplateData
 public record BenchView(
@@ -49,7 +50,8 @@ public record BenchView(
         String ending,
         String spread,
         List<Order> orders,
-        long taken) {
+        long taken,
+        Happenings happenings) {
 
     /** The criterion of a signal of which too little has been seen. */
     static final String WINDOW = "window";

@@ -86,7 +86,8 @@ final class BenchViews {
                 run.map(l -> clock.expected(now.plus(l.expected()), now)).orElse(""),
                 run.map(l -> Clockface.length(l.spread().multipliedBy(2))).orElse(""),
                 orders(course.phase()),
-                course.taken());
+                course.taken(),
+                Happenings.of(course, clock));
     }
 
     /** What a run in a phase can be told. */

@@ -64,6 +64,11 @@ final class Followed {
             case RunFact.Recorded r -> {}
             case RunFact.Rested r -> {}
             case RunFact.Finished f -> {}
+            case RunFact.Guarded g -> {}
+            case RunFact.Noticed n -> {}
+            case RunFact.Over o -> {}
+            case RunFact.Acted a -> {}
+            case RunFact.Withdrawn w -> {}
         }
     }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package isohume.station.demo;
+package isohume.station.rehearsal;
 
 import isohume.run.Timekeeper;
 import isohume.simulator.SimulatedBench;
@@ -13,7 +13,7 @@ import java.util.function.BooleanSupplier;
  * The bench's own time: whoever waits lets the bench go on. As fast as it can, or a number of times as fast as a wall
  * clock.
  */
-final class SimulatedTime implements Timekeeper {
+public final class SimulatedTime implements Timekeeper {
     private static final Duration GLANCE = Duration.ofMillis(50); // between two looks at whether to stop waiting
 
     private final SimulatedBench bench;
@@ -26,11 +26,12 @@ final class SimulatedTime implements Timekeeper {
         this.wall = wall;
     }
 
-    static SimulatedTime asFastAsItCan(SimulatedBench bench) {
+    public static SimulatedTime asFastAsItCan(SimulatedBench bench) {
         return new SimulatedTime(bench, Double.POSITIVE_INFINITY, InstantSource.system());
     }
 
-    static SimulatedTime paced(SimulatedBench bench, double speed, InstantSource wall) {
+    /** So many times as fast as that clock. */
+    public static SimulatedTime paced(SimulatedBench bench, double speed, InstantSource wall) {
         return new SimulatedTime(bench, speed, wall);
     }
 
