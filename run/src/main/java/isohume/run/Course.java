@@ -10,6 +10,7 @@ import isohume.run.watch.Measure;
 import isohume.run.watch.Sighting;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,10 +37,10 @@ public final class Course {
     private @Nullable Moment latest;
     private @Nullable Ending ending;
     private long taken;
-    private long recordFrom;
-    private long recordTo;
-    private int recordRows;
+    private @Nullable RecordUnderWay record;
+    private Instant askedAt = Instant.EPOCH;
     private final Map<Integer, RunFact.Recorded> recorded = new TreeMap<>();
+    private final Map<Integer, Duration> took = new TreeMap<>();
     private final TreeSet<Integer> skipped = new TreeSet<>();
     private final Map<Integer, Instant> lastReadings = new TreeMap<>();
     private final Incidents incidents = new Incidents();
@@ -59,36 +60,45 @@ public final class Course {
         switch (fact) {
             case RunFact.Started s -> start(s, entry.at());
             case RunFact.Resumed r -> resume();
-            case RunFact.Asked a -> ask(a);
+            case RunFact.Asked a -> ask(a, entry.at());
             case RunFact.Answered a -> answer = a.answer();
             case RunFact.Observed o -> observe(o, entry.number());
             case RunFact.Entered e -> enter(e, entry.at());
             case RunFact.Ordered o -> obey(o);
-            case RunFact.Recorded r -> keep(r);
+            case RunFact.Recorded r -> keep(r, entry.at());
             case RunFact.Rested r -> answer = r.answer();
             case RunFact.Finished f -> finish(f, entry.at());
             case RunFact.Guarded g -> {}
             case RunFact.Noticed n -> notice(n, entry.at());
             case RunFact.Over o -> end(o, entry.at());
             case RunFact.Acted a -> act(a);
-            case RunFact.Withdrawn w -> recorded.remove(w.point());
+            case RunFact.Withdrawn w -> withdraw(w);
         }
     }
 
     private void start(RunFact.Started s, Instant at) {
         started = s;
-        settling = new Settling(s.plan().rules(), s.roles());
+        settling = Settling.by(s);
+        record = new RecordUnderWay(s.roles());
         air = MoistAir.by(s.formulation());
         began = at;
         since = at;
     }
 
-    private void ask(RunFact.Asked asked) {
+    private void ask(RunFact.Asked asked, Instant at) {
         phase = Phase.APPROACH;
-        recordRows = 0;
+        need(record).clear();
         point = asked.point();
         target = asked.target();
-        need(settling).restart();
+        askedAt = at;
+        need(settling).restart(point, at);
+    }
+
+    private void keep(RunFact.Recorded whole, Instant at) {
+        recorded.put(whole.point(), whole);
+        lastReadings.put(whole.point(), need(latest).at());
+        incidents.rearm();
+        took.put(whole.point(), Duration.between(askedAt, at));
     }
 
     private void observe(RunFact.Observed observed, long number) {
@@ -96,9 +106,7 @@ public final class Course {
         latest = moment;
         need(settling).take(moment);
         if (phase == Phase.RECORD && moment.whole(roles())) {
-            recordFrom = recordRows == 0 ? number : recordFrom;
-            recordTo = number;
-            recordRows++;
+            need(record).take(moment, number);
         }
     }
 
@@ -115,8 +123,8 @@ public final class Course {
     /** What was still before a fault, or came with one, says nothing about what comes after it. */
     private void touched(Fault fault) {
         if (fault.touches()) {
-            recordRows = 0;
-            need(settling).restart();
+            need(record).clear();
+            need(settling).restart(point, askedAt);
         }
     }
 
@@ -130,10 +138,9 @@ public final class Course {
         }
     }
 
-    private void keep(RunFact.Recorded whole) {
-        recorded.put(whole.point(), whole);
-        lastReadings.put(whole.point(), need(latest).at());
-        incidents.rearm();
+    private void withdraw(RunFact.Withdrawn withdrawn) {
+        recorded.remove(withdrawn.point());
+        took.remove(withdrawn.point());
     }
 
     private void resume() {
@@ -147,7 +154,7 @@ public final class Course {
         point = entered.point();
         why = entered.why();
         since = at;
-        recordRows = 0;
+        need(record).clear();
     }
 
     private void obey(RunFact.Ordered ordered) {
@@ -248,26 +255,86 @@ public final class Course {
 
     /** Readings taken of the record that is under way. */
     public int recordRows() {
-        return phase == Phase.RECORD ? recordRows : 0;
+        return phase == Phase.RECORD ? need(record).rows() : 0;
     }
 
-    /** How long this point is kept once settled. */
-    public Duration soak() {
-        Rules rules = plan().rules();
-        return plan().changesTemperature(Math.max(1, point)) ? rules.temperatureSoak() : rules.soak();
+    /** How long this point is kept once settled, where the plan's rule prescribes it. */
+    public Optional<Duration> soak() {
+        return switch (plan().rules().settling()) {
+            case SettlingRule.Fixed fixed ->
+                Optional.of(plan().changesTemperature(Math.max(1, point)) ? fixed.temperatureSoak() : fixed.soak());
+            case SettlingRule.Tail tail -> Optional.empty();
+        };
     }
 
-    boolean settled() {
-        return Settling.settled(waiting());
+    /** When the chamber was asked for the point. */
+    public Instant askedAt() {
+        return askedAt;
     }
 
+    /** How long each whole point took, from its target to the end of its record, by its number. */
+    public Map<Integer, Duration> took() {
+        return Collections.unmodifiableMap(took);
+    }
+
+    /** Whether soaking may begin: by fixed limits when all is settled, else when the references are. */
+    boolean arrived() {
+        return Settling.settled(concerning(false));
+    }
+
+    /** Why soaking may begin, in words. */
+    String arrival() {
+        return need(settling) instanceof FixedSettling ? "settled" : "the references have settled";
+    }
+
+    /** Whether a soak may go on. */
     boolean kept() {
-        return Settling.kept(waiting());
+        return Settling.kept(concerning(phase == Phase.RECORD));
+    }
+
+    private List<Waiting> concerning(boolean all) {
+        List<Waiting> waiting = waiting();
+        return all || need(settling) instanceof FixedSettling
+                ? waiting
+                : waiting.stream().filter(w -> !w.difference()).toList();
+    }
+
+    /** Whether a soak has been long enough. */
+    boolean soaked(Instant now) {
+        return switch (need(settling)) {
+            case FixedSettling fixed -> Duration.between(since, now).compareTo(soak().orElseThrow()) >= 0;
+            case TailSettling tail -> tail.least().isZero() && Settling.settled(waiting());
+        };
+    }
+
+    /** Whether more readings would not make the record's means any better worth having. */
+    boolean readEnough() {
+        Rules rules = plan().rules();
+        if (recordRows() < rules.leastReadings()) {
+            return false;
+        }
+        return recordRows() >= rules.mostReadings() || noiseIsSmall(rules.noiseShare());
+    }
+
+    private boolean noiseIsSmall(double share) {
+        return switch (need(settling)) {
+            case FixedSettling fixed -> false;
+            case TailSettling tail ->
+                tail.signals().stream()
+                        .map(Tailed::watched)
+                        .filter(Watched::difference)
+                        .allMatch(w -> need(record).noise(w) <= share * tail.target(w));
+        };
     }
 
     /** The record that is under way, as the fact that would close it. */
     RunFact.Recorded record() {
-        return new RunFact.Recorded(point, recordFrom, recordTo);
+        RecordUnderWay whole = need(record);
+        List<RunFact.ToCome> toCome = switch (need(settling)) {
+            case FixedSettling fixed -> List.of();
+            case TailSettling tail -> tail.toCome(whole.length());
+        };
+        return new RunFact.Recorded(point, whole.first(), whole.last(), toCome);
     }
 
     /** Faults of this run, the earliest first; of those that are over, the latest hundred. */

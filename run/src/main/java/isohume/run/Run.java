@@ -220,9 +220,10 @@ public final class Run {
     }
 
     private Optional<RunFact.Finished> approach() {
-        if (course.settled()) {
-            return enter(Phase.SOAK, "settled");
-        }
+        return course.arrived() ? enter(Phase.SOAK, course.arrival()) : unlessTooLong();
+    }
+
+    private Optional<RunFact.Finished> unlessTooLong() {
         Duration taken = guard().sinceAsked();
         if (taken.compareTo(course.plan().rules().longest()) > 0) {
             String evidence = "not settled after " + taken.toMinutes() + " min; " + hindrance();
@@ -235,7 +236,7 @@ public final class Run {
         if (!course.kept()) {
             return enter(Phase.APPROACH, "settling lost: " + hindrance());
         }
-        return inPhaseFor().compareTo(course.soak()) >= 0 ? enter(Phase.RECORD, "soaked") : Optional.empty();
+        return course.soaked(time.instant()) ? enter(Phase.RECORD, "soaked") : unlessTooLong();
     }
 
     private Optional<RunFact.Finished> record() {
@@ -244,7 +245,7 @@ public final class Run {
                     Phase.APPROACH,
                     "settling lost after " + course.recordRows() + " readings, which are not used: " + hindrance());
         }
-        if (course.recordRows() < course.plan().rules().readings()) {
+        if (!course.readEnough()) {
             return Optional.empty();
         }
         write(course.record());

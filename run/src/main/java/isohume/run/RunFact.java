@@ -19,10 +19,30 @@ public sealed interface RunFact {
      * The first fact of a run.
      *
      * @param job the text of the job that the readings are evaluated with, as it was when the run began
+     * @param targets the uncertainty that each result is to have
      */
     record Started(
-            Plan plan, String bench, Roles roles, Formulation formulation, String operator, String program, String job)
-            implements RunFact {}
+            Plan plan,
+            String bench,
+            Roles roles,
+            Formulation formulation,
+            String operator,
+            String program,
+            String job,
+            Targets targets)
+            implements RunFact {
+        /** A run of which nobody said what uncertainty its results are to have. */
+        public Started(
+                Plan plan,
+                String bench,
+                Roles roles,
+                Formulation formulation,
+                String operator,
+                String program,
+                String job) {
+            this(plan, bench, roles, formulation, operator, program, job, Targets.none());
+        }
+    }
 
     /** An engine took the run up again after an ending that allows it. */
     record Resumed(String operator) implements RunFact {}
@@ -46,8 +66,27 @@ public sealed interface RunFact {
     /** A person's word. */
     record Ordered(Order order, String operator, String reason) implements RunFact {}
 
-    /** A point is whole: its readings are the observations with these entry numbers, both included. */
-    record Recorded(int point, long first, long last) implements RunFact {}
+    /**
+     * A point is whole: its readings are the observations with these entry numbers, both included.
+     *
+     * @param toCome what each channel had still to change; empty where the plan's rule does not ask
+     */
+    record Recorded(int point, long first, long last, List<ToCome> toCome) implements RunFact {
+        /** A record of which nothing is known but its readings. */
+        public Recorded(int point, long first, long last) {
+            this(point, first, last, List.of());
+        }
+
+        public Recorded {
+            toCome = List.copyOf(toCome);
+        }
+    }
+
+    /**
+     * What a channel's difference from the reference was expected to change, from its mean over the record to where it
+     * ends, with what was known at the record's end; in its quantity's difference unit.
+     */
+    record ToCome(String channel, double value, double standardUncertainty) {}
 
     /** The chamber was asked to rest, and answered. */
     record Rested(Answer answer) implements RunFact {}

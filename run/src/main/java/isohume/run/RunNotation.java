@@ -31,6 +31,8 @@ public final class RunNotation {
     private static final int RECORDED = 8;
     private static final int RESTED = 9;
     private static final int FINISHED = 10;
+    private static final int STARTED_WITH_TARGETS = 21;
+    private static final int RECORDED_WITH_TO_COME = 28;
     private static final int GUARDED = 40;
     private static final int NOTICED = 41;
     private static final int OVER = 42;
@@ -61,10 +63,7 @@ public final class RunNotation {
                         node.put("order", o.order().name())
                                 .put("operator", o.operator())
                                 .put("reason", o.reason()));
-            case RunFact.Recorded r ->
-                fact(
-                        RECORDED,
-                        node.put("point", r.point()).put("first", r.first()).put("last", r.last()));
+            case RunFact.Recorded r -> fact(RECORDED_WITH_TO_COME, RulesNotation.recorded(r));
             case RunFact.Rested r -> fact(RESTED, node.set("answer", DeviceNotation.answer(r.answer())));
             case RunFact.Finished f ->
                 fact(FINISHED, node.put("ending", f.ending().name()).put("why", f.why()));
@@ -87,7 +86,8 @@ public final class RunNotation {
         node.set("roles", PlanNotation.roles(s.roles()));
         node.put("formulation", s.formulation().name());
         node.put("operator", s.operator()).put("program", s.program()).put("job", s.job());
-        return fact(STARTED, node);
+        node.set("targets", RulesNotation.targets(s.targets()));
+        return fact(STARTED_WITH_TARGETS, node);
     }
 
     private static Fact observed(ObjectNode node, RunFact.Observed o) {
@@ -112,7 +112,9 @@ public final class RunNotation {
 
     private static RunFact decode(int form, JsonNode node) {
         return switch (form) {
-            case STARTED -> started(node);
+            case STARTED -> started(node, PlanNotation.planOfForm1(node.get("plan")), Targets.none());
+            case STARTED_WITH_TARGETS ->
+                started(node, PlanNotation.plan(node.get("plan")), RulesNotation.targets(node.get("targets")));
             case RESUMED -> new RunFact.Resumed(node.get("operator").textValue());
             case ASKED -> new RunFact.Asked(node.get("point").intValue(), DeviceNotation.setpoint(node.get("target")));
             case ANSWERED -> new RunFact.Answered(DeviceNotation.answer(node.get("answer")));
@@ -132,6 +134,7 @@ public final class RunNotation {
                         node.get("point").intValue(),
                         node.get("first").longValue(),
                         node.get("last").longValue());
+            case RECORDED_WITH_TO_COME -> RulesNotation.recorded(node);
             case RESTED -> new RunFact.Rested(DeviceNotation.answer(node.get("answer")));
             case FINISHED ->
                 new RunFact.Finished(
@@ -148,15 +151,16 @@ public final class RunNotation {
         };
     }
 
-    private static RunFact started(JsonNode node) {
+    private static RunFact started(JsonNode node, Plan plan, Targets targets) {
         return new RunFact.Started(
-                PlanNotation.plan(node.get("plan")),
+                plan,
                 node.get("bench").textValue(),
                 PlanNotation.roles(node.get("roles")),
                 Formulation.valueOf(node.get("formulation").textValue()),
                 node.get("operator").textValue(),
                 node.get("program").textValue(),
-                node.get("job").textValue());
+                node.get("job").textValue(),
+                targets);
     }
 
     private static RunFact observed(JsonNode node) {

@@ -52,7 +52,10 @@ class RunNotationTest {
                                         CHANNEL, AT.plusMillis(7), Trouble.SILENCE, "no reply within 1000 ms"))),
                 new RunFact.Entered(Phase.SAFE_STOP, 2, "over-temperature"),
                 new RunFact.Ordered(Order.SKIP, "Ada", ""),
+                Rig.startedByTheTail(),
                 new RunFact.Recorded(2, 417, 446),
+                new RunFact.Recorded(
+                        2, 417, 446, List.of(new RunFact.ToCome("P-1/relative_humidity", -0.012345, 0.05))),
                 new RunFact.Rested(new Answer.AtRest()),
                 new RunFact.Finished(Ending.COMPLETED, "every point is done"),
                 new RunFact.Guarded(Bounds.usual(), Policies.usual()),
@@ -80,6 +83,28 @@ class RunNotationTest {
     @MethodSource("everyKind")
     void every_kind_of_fact_comes_back_as_it_was_written(RunFact fact) {
         assertEquals(fact, RunNotation.decode(RunNotation.encode(fact)));
+    }
+
+    /** As they were written until version 1 of the form; these texts are never to be changed. */
+    @Test
+    void facts_of_earlier_forms_are_read() {
+        assertEquals(
+                new RunFact.Recorded(2, 417, 446),
+                RunNotation.decode(new Fact(8, "{\"point\":2,\"first\":417,\"last\":446}")));
+        RunFact.Started started = (RunFact.Started) RunNotation.decode(new Fact(1, """
+                {"plan":{"title":"Two points","points":[{"number":1,"kelvin":296.15,"fraction":0.5,\
+                "direction":"ascending"}],"rules":{"interval":"PT10S","window":"PT5M",\
+                "temperature":{"band":0.5,"spread":0.01,"drift_per_minute":0.004},\
+                "dew_point":{"spread":0.02,"drift_per_minute":0.01},\
+                "humidity":{"band":2.0,"spread":0.05,"drift_per_minute":0.02},\
+                "humidity_difference":{"spread":0.1,"drift_per_minute":0.02},\
+                "temperature_difference":{"spread":0.05,"drift_per_minute":0.004},\
+                "soak":"PT10M","temperature_soak":"PT30M","readings":30,"longest":"PT4H","patience":"PT1M"}},\
+                "bench":"a bench","roles":{"dew_point":"m/d","deposit":"m/p","temperature":"t/t","pressure":"t/p",\
+                "mirror_pressure":"t/m","instruments":["P-1/temperature"]},"formulation":"SONNTAG_1990",\
+                "operator":"Ada","program":"test","job":"no job"}"""));
+        assertEquals(Rules.fixed(), started.plan().rules());
+        assertEquals(Targets.none(), started.targets());
     }
 
     /** As it is described in docs/formats/run-facts.md. */

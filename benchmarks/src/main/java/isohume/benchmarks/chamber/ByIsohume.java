@@ -7,13 +7,13 @@ import isohume.journal.MemoryJournal;
 import isohume.journal.StreamName;
 import isohume.run.Course;
 import isohume.run.Order;
+import isohume.run.Foresight;
 import isohume.run.RunFact;
+import isohume.run.SeenSoFar;
 import isohume.station.bench.RecordedRun;
 import isohume.station.job.Worksheet;
 import isohume.station.rehearsal.Rehearsal;
 import isohume.station.rehearsal.Unattended;
-import isohume.station.web.bench.Approaches;
-import isohume.station.web.bench.Forecast;
 import java.time.Duration;
 import java.time.Instant;
 
@@ -47,14 +47,11 @@ final class ByIsohume implements Way {
     /** Follows the run as a page does, and notes its forecast when half of the points are done. */
     private static final class Halfway {
         private final Course course = new Course();
-        private final Approaches approaches = new Approaches();
+        private final Foresight foresight = new SeenSoFar();
         private Duration foretold = Duration.ZERO;
 
         void hear(Entry entry, RunFact fact) {
             course.take(entry, fact);
-            if (fact instanceof RunFact.Entered entered) {
-                approaches.entered(entered.phase(), entered.point(), entry.at());
-            }
             int done = course.recorded().size() + course.skipped().size();
             if (foretold.isZero() && 2 * done >= course.plan().points().size()) {
                 foretold = whole(entry.at());
@@ -62,9 +59,9 @@ final class ByIsohume implements Way {
         }
 
         private Duration whole(Instant now) {
-            return Forecast.of(course, approaches, now)
-                    .run()
-                    .map(left -> Duration.between(course.began(), now).plus(left))
+            return foresight
+                    .ofRun(course, now)
+                    .map(left -> Duration.between(course.began(), now).plus(left.expected()))
                     .orElse(Duration.ZERO);
         }
     }

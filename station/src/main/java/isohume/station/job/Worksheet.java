@@ -6,10 +6,13 @@ import isohume.moistair.Formulation;
 import isohume.moistair.MoistAir;
 import isohume.result.Item;
 import isohume.result.Job;
+import isohume.result.Prediction;
+import isohume.result.Specification;
 import isohume.run.Plan;
 import isohume.run.PlanSheet;
 import isohume.run.Roles;
 import isohume.run.RunFact;
+import isohume.run.Targets;
 import isohume.run.watch.Bounds;
 import isohume.run.watch.Policies;
 import isohume.run.watch.WatchSheet;
@@ -18,7 +21,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * Everything written down before the work, read and checked.
@@ -132,7 +137,31 @@ public record Worksheet(
 
     /** The first fact of a run of this worksheet. */
     public RunFact.Started started(String operator, String program) {
-        return new RunFact.Started(plan, job.benchTitle(), roles, job.formulation(), operator, program, record);
+        return new RunFact.Started(
+                plan, job.benchTitle(), roles, job.formulation(), operator, program, record, targets());
+    }
+
+    /** What each result is to have: the uncertainty that is predicted; none of an item where that cannot be done. */
+    private Targets targets() {
+        Map<String, List<Double>> byChannel = new TreeMap<>();
+        for (Item item : job.items()) {
+            for (Specification channel : item.channels()) {
+                predicted(item, channel).ifPresent(points -> byChannel.put(item.key(channel.quantity()), points));
+            }
+        }
+        return new Targets(byChannel);
+    }
+
+    private Optional<List<Double>> predicted(Item item, Specification channel) {
+        try {
+            List<Double> points = plan.points().stream()
+                    .flatMap(point -> Prediction.of(job, item, channel, point).stream())
+                    .map(Prediction::expanded)
+                    .toList();
+            return points.isEmpty() ? Optional.empty() : Optional.of(points);
+        } catch (IllegalArgumentException notCovered) {
+            return Optional.empty(); // the evaluation will say so; until then the usual target is aimed at
+        }
     }
 
     /** The worksheet that a run was begun with, from the record that was kept with it. */

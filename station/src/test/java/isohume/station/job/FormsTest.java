@@ -146,7 +146,7 @@ class FormsTest {
                     humidity-difference: {drift: 0.05}
                     temperature-difference: {}
                 """;
-        assertEquals(12, read(ruled, bench).plan().rules().readings());
+        assertEquals(12, read(ruled, bench).plan().rules().mostReadings());
         assertEquals("", finds(plans, ruled));
     }
 
