@@ -2,7 +2,6 @@
 package isohume.result;
 
 import isohume.moistair.MoistAir;
-import isohume.moistair.OutsideRange;
 import isohume.quantity.DewPoint;
 import isohume.quantity.Phase;
 import isohume.quantity.Pressure;
@@ -47,7 +46,7 @@ record HumidityModel(MoistAir air, Phase deposit, double chamberPascals) impleme
             air.batch()
                     .relativeHumidity(
                             first(sums[1], trials), mirror, first(sums[2], trials), chamber, deposit, fraction);
-        } catch (OutsideRange oneOfThem) {
+        } catch (IllegalArgumentException oneOfThem) { // each alone: a t of few degrees of freedom draws anything
             Model.super.ofEach(sums, trials, out);
             return;
         }

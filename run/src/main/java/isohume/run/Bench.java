@@ -32,4 +32,9 @@ public record Bench(Chamber chamber, List<Instrument> instruments, Bounds bounds
         instruments.forEach(instrument -> readings.addAll(instrument.read()));
         return readings;
     }
+
+    /** The same bench, watched otherwise. */
+    public Bench watched(Bounds others, Policies otherPolicies) {
+        return new Bench(chamber, instruments, others, otherPolicies);
+    }
 }

@@ -74,7 +74,8 @@ final class NineteenPoints {
         if (highest - lowest < LEAST_SPAN) {
             throw new IllegalArgumentException(String.format(
                     Locale.ROOT,
-                    "the bench holds %.1f to %.1f %% RH at %d °C; five humidities from %d to %d %% RH need a span of %d",
+                    "at %3$d °C the driest that the bench holds is %1$.1f %% RH and the wettest %2$.1f %% RH; five humidities"
+                            + " from %4$d to %5$d %% RH need a span of %6$d",
                     reach.driest(celsius),
                     reach.wettest(celsius),
                     celsius,

@@ -5,6 +5,7 @@ import isohume.benchmarks.Machine;
 import isohume.benchmarks.Options;
 import isohume.benchmarks.Program;
 import isohume.benchmarks.Report;
+import isohume.device.sheet.SheetError;
 import isohume.simulator.BenchParameters;
 import isohume.station.job.SimulatedBenchSheet;
 import java.io.IOException;
@@ -69,12 +70,20 @@ public final class TimeInChamber {
             files.filter(file -> file.toString().endsWith(".yaml"))
                     .sorted()
                     .limit(options.quick() ? 1 : Long.MAX_VALUE)
-                    .forEach(file -> benches.put(name(file), SimulatedBenchSheet.read(file)));
+                    .forEach(file -> benches.put(name(file), parameters(file)));
         }
         if (benches.isEmpty()) {
             throw new IllegalArgumentException(folder + " has no bench in it; a bench is a file that ends with .yaml");
         }
         return benches;
+    }
+
+    private static BenchParameters parameters(Path file) {
+        try {
+            return SimulatedBenchSheet.read(file);
+        } catch (SheetError wrong) {
+            throw new IllegalArgumentException(wrong.getMessage(), wrong);
+        }
     }
 
     private static String name(Path file) {

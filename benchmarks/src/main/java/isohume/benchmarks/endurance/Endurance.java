@@ -6,46 +6,59 @@ import isohume.benchmarks.Machine;
 import isohume.benchmarks.Options;
 import isohume.benchmarks.Program;
 import isohume.benchmarks.Report;
-import isohume.device.sheet.Sheet;
 import isohume.journal.Journal;
 import isohume.journal.SqliteJournal;
 import isohume.journal.StreamName;
-import isohume.moistair.Formulation;
-import isohume.moistair.MoistAir;
-import isohume.quantity.DewPoint;
-import isohume.quantity.RelativeHumidity;
-import isohume.quantity.Temperature;
 import isohume.run.Order;
-import isohume.run.Plan;
-import isohume.run.PlanSheet;
-import isohume.run.Reach;
-import isohume.run.Roles;
 import isohume.run.Run;
 import isohume.run.RunFact;
+import isohume.station.job.Texts;
+import isohume.station.job.Worksheet;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
  * Simulated days at a poll of 24 channels each second, with the engine and its watch as they are; only the bench is simple
- * and has no line, and facts are encoded and then forgotten unless a journal on disk is asked for. A tick is all that the program does between two polls but reading the bench and
- * waiting for the disk. Points settle and are recorded first; then one never does.
+ * and has no line, and facts are encoded and then forgotten unless a journal on disk is asked for. A tick is all that the
+ * program does between two polls but reading the bench and waiting for the disk.
  */
 public final class Endurance {
     private static final long HOURS = 72;
     private static final double MEGABYTE = 1024 * 1024;
     private static final StreamName STREAM = new StreamName("run", "endurance");
     private static final String PLAN = """
-            plan: Days
             points:
-              - {temperature: 23, humidity: [50, 60, 70, 60, 50]}
-              - {temperature: 25, humidity: [50, 60, 70, 60, 50]}
+            LEGS
             rules: {interval-seconds: 1, readings: 300, longest-minutes: 100000}
+            """;
+    private static final String LEG = """
+              - {temperature: CELSIUS, humidity: [PERCENT]}
+            """;
+    private static final String INSTRUMENT = """
+              - id: NAME
+                kind: transmitter
+                maker: Somebody (invented)
+                model: One
+                serial: "1"
+                position: centre
+                received: 2026-02-27
+                condition: clean
+                channels:
+                  relative_humidity: {resolution: 0.01, tolerance: 2.0, tolerance-from: maker}
+                  temperature: {resolution: 0.01, tolerance: 0.5, tolerance-from: maker}
             """;
 
     private Endurance() {}
@@ -100,23 +113,41 @@ public final class Endurance {
         return ticks;
     }
 
+    /** The demonstration's job on its bench, with as many instruments as there are here. */
     private static RunFact.Started started() {
-        Reach reach = new Reach(
-                Temperature.ofCelsius(5),
-                Temperature.ofCelsius(50),
-                RelativeHumidity.ofPercent(5),
-                RelativeHumidity.ofPercent(95),
-                DewPoint.overIce(Temperature.ofCelsius(-28)),
-                DewPoint.overWater(Temperature.ofCelsius(38)));
-        MoistAir air = MoistAir.by(Formulation.SONNTAG_1990);
-        Plan plan = new PlanSheet(reach, air).read(Sheet.parse(PLAN, "days.yaml"));
-        Roles roles = new Roles(
-                "mirror/dew_point",
-                "mirror/deposit",
-                "thermometer/temperature",
-                "thermometer/pressure",
-                "thermometer/mirror_pressure",
-                ManyChannels.judged());
-        return new RunFact.Started(plan, "many channels", roles, Formulation.SONNTAG_1990, "Nobody", "endurance", "{}");
+        Texts demonstration = name -> text("/isohume/station/demo/" + name);
+        Worksheet worksheet = Worksheet.read(
+                name -> {
+                    String text = demonstration.text(name);
+                    return name.equals("plan.yaml")
+                            ? text.substring(0, text.indexOf("\ninstruments:")) + "\ninstruments:\n" + instruments()
+                                    + PLAN.replace("LEGS", legs())
+                            : text;
+                },
+                "plan.yaml");
+        return worksheet.started("Nobody", "endurance");
+    }
+
+    /** More points than any of these days can take. */
+    private static String legs() {
+        String upAndDown = String.join(", ", Collections.nCopies(25, "50, 60, 70, 60"));
+        return IntStream.range(0, 12)
+                .mapToObj(i ->
+                        LEG.replace("CELSIUS", String.valueOf(23 + 2 * (i % 2))).replace("PERCENT", upAndDown))
+                .collect(Collectors.joining());
+    }
+
+    private static String instruments() {
+        return IntStream.range(0, ManyChannels.INSTRUMENTS)
+                .mapToObj(i -> INSTRUMENT.replace("NAME", ManyChannels.probe(i)))
+                .collect(Collectors.joining());
+    }
+
+    private static String text(String name) {
+        try (InputStream in = Objects.requireNonNull(Worksheet.class.getResourceAsStream(name), name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
     }
 }

@@ -16,6 +16,8 @@ import isohume.quantity.RelativeHumidity;
 import isohume.quantity.Temperature;
 import isohume.run.Bench;
 import isohume.run.Timekeeper;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Duration;
@@ -37,6 +39,7 @@ final class ManyChannels implements Timekeeper {
     private static final double PROBE_SECONDS = 120;
 
     private final MoistAir moist = MoistAir.by(Formulation.SONNTAG_1990);
+    private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
     private final Random chance = new Random(7);
     private final double[] probes = new double[INSTRUMENTS];
     private Instant now = Instant.parse("2026-03-02T18:00:00Z");
@@ -44,16 +47,10 @@ final class ManyChannels implements Timekeeper {
     private double percent = 45;
     private double wantedCelsius = 23;
     private double wantedPercent = 45;
-    private boolean unsteady;
     private long spent;
 
     ManyChannels() {
         Arrays.fill(probes, percent);
-    }
-
-    /** From now on no point settles, so that the run waits for as long as it is let. */
-    void unsettle() {
-        unsteady = true;
     }
 
     Bench bench() {
@@ -67,13 +64,13 @@ final class ManyChannels implements Timekeeper {
 
     @Override
     public void waitUntil(Instant when, BooleanSupplier unless) {
-        long begun = System.nanoTime();
+        long begun = threads.getCurrentThreadCpuTime();
         long seconds = Duration.between(now, when).toSeconds();
         for (long i = 0; i < seconds; i++) {
             step();
         }
         now = when;
-        spent += System.nanoTime() - begun;
+        spent += threads.getCurrentThreadCpuTime() - begun;
     }
 
     /** What its physics took since it was last asked, ns. */
@@ -85,7 +82,7 @@ final class ManyChannels implements Timekeeper {
 
     private void step() {
         celsius += (wantedCelsius - celsius) / AIR_SECONDS;
-        percent += (wantedPercent - percent) / AIR_SECONDS + (unsteady ? 0.1 * chance.nextGaussian() : 0);
+        percent += (wantedPercent - percent) / AIR_SECONDS;
         for (int i = 0; i < INSTRUMENTS; i++) {
             probes[i] += (percent - probes[i]) / PROBE_SECONDS;
         }
@@ -195,14 +192,5 @@ final class ManyChannels implements Timekeeper {
 
     static String probe(int number) {
         return "P-" + (number + 1);
-    }
-
-    static List<String> judged() {
-        List<String> judged = new ArrayList<>();
-        for (int i = 0; i < INSTRUMENTS; i++) {
-            judged.add(probe(i) + "/relative_humidity");
-            judged.add(probe(i) + "/temperature");
-        }
-        return judged;
     }
 }

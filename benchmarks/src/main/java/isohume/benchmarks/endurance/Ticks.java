@@ -11,6 +11,8 @@ import isohume.run.watch.Fault;
 import isohume.run.watch.Measure;
 import isohume.run.watch.Policies;
 import isohume.run.watch.Policy;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -18,13 +20,17 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** How long each tick took from the last reading of its poll to the wait for the next, less the disk's time. */
+/**
+ * What each tick took from the last reading of its poll to the wait for the next, less the disk's time: processor time of
+ * the run's thread, so that others on the machine do not count.
+ */
 final class Ticks {
     private static final int EACH = 3_600; // polls between two looks at the heap
 
     private final ManyChannels channels;
     private final Duration begun;
     private final Duration length;
+    private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
     private long[] nanos = new long[1 << 16];
     private int count;
     private int recorded;
@@ -53,15 +59,12 @@ final class Ticks {
                 new Policy(Duration.ZERO, Measure.GO_ON),
                 Fault.WET_AIR,
                 new Policy(Duration.ZERO, Measure.GO_ON)));
-        return new Bench(new Stopping(bench.chamber(), this::tickEnds), instruments, Bounds.usual(), patient);
+        return new Bench(new Stopping(bench.chamber(), this::tickEnds), instruments).watched(Bounds.usual(), patient);
     }
 
     void hear(RunFact fact) {
         if (fact instanceof RunFact.Recorded) {
             recorded++;
-            if (recorded == 9) {
-                channels.unsettle();
-            }
         }
     }
 
@@ -69,7 +72,7 @@ final class Ticks {
     private void tickEnds() {
         long waited = channels.spent();
         if (read != 0 && journal != null) {
-            long took = System.nanoTime() - read - journal.spent() - waited;
+            long took = threads.getCurrentThreadCpuTime() - read - journal.spent() - waited;
             if (count == nanos.length) {
                 nanos = Arrays.copyOf(nanos, 2 * count);
             }
@@ -125,7 +128,7 @@ final class Ticks {
             if (journal != null) {
                 var unused = journal.spent();
             }
-            read = System.nanoTime();
+            read = threads.getCurrentThreadCpuTime();
             return List.of();
         }
 

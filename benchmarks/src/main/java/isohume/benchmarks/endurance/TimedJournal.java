@@ -8,11 +8,14 @@ import isohume.journal.Journal;
 import isohume.journal.StreamName;
 import isohume.run.RunFact;
 import isohume.run.RunNotation;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.util.List;
 import java.util.function.Consumer;
 
 /** A journal that knows how long its last append took, and lets somebody look after each. */
 final class TimedJournal implements Journal {
+    private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
     private final Journal journal;
     private final Consumer<RunFact> listener;
     private long nanos;
@@ -32,10 +35,10 @@ final class TimedJournal implements Journal {
     @Override
     @CanIgnoreReturnValue
     public Entry append(StreamName stream, Fact fact) {
-        long begun = System.nanoTime();
+        long begun = threads.getCurrentThreadCpuTime();
         Entry entry = journal.append(stream, fact);
         listener.accept(RunNotation.decode(fact));
-        nanos += System.nanoTime() - begun;
+        nanos += threads.getCurrentThreadCpuTime() - begun;
         return entry;
     }
 

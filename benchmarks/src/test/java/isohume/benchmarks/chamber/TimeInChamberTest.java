@@ -51,6 +51,13 @@ class TimeInChamberTest {
     }
 
     @Test
+    void a_bench_that_is_written_wrongly_is_refused_with_its_place() throws Exception {
+        Files.writeString(folder.resolve("wrong.yaml"), "mirror:\n  secnds: 3\n");
+        var refused = assertThrows(IllegalArgumentException.class, this::report);
+        assertTrue(String.valueOf(refused.getMessage()).contains("wrong.yaml:2:3: secnds"), refused.getMessage());
+    }
+
+    @Test
     void a_folder_without_benches_is_refused() {
         assertThrows(IllegalArgumentException.class, this::report);
     }

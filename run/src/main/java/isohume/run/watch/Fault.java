@@ -43,7 +43,7 @@ public enum Fault {
     OVER_TEMPERATURE(true, "is too hot", "Let it cool, and have a competent person find out why before it runs again."),
     /** The mirror does not decide between water and ice. */
     DEPOSIT_UNDECIDED(
-            false,
+            true,
             "does not decide between water and ice",
             "Force frost on the mirror and resume, or choose a point whose dew point lies farther from 0 °C."),
     /** A point does not settle in the plan's time. */

@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
 final class Frozen implements Detector {
     private static final int HABIT = 20; // changes in still air, to know how long a display keeps a value
     private static final int TIMES_LONGER = 5; // than it ever kept one
+    private static final double LIVELY = 0.7; // steps a poll; two values in turn make 0.5 at most, and may rightly end
     private static final Duration SLOWEST = Duration.ofMinutes(3); // for a sensor to answer to what its air does
     private static final double STEPS = 3; // of the last digit, that the air must have moved
     private static final double HUMIDITY = 0.25; // % RH, the least that counts as moved
@@ -35,8 +36,22 @@ final class Frozen implements Detector {
         private int kept;
         private int longest;
         private int changes;
+        private int polls;
+        private double travelled;
+        private double step = Double.POSITIVE_INFINITY; // the smallest seen, which is the display's own
+
+        /** Whether it scatters over so many digits that no steady value could make it stand still. */
+        boolean lively() {
+            return changes >= HABIT && travelled >= LIVELY * step * polls;
+        }
 
         void keep(Reading.Value value, Poll poll, Map<String, Double> others) {
+            if (poll.still() && shown != null && kept <= TIMES_LONGER * longest) {
+                polls++; // until it may have stopped, for its habit is that of before
+                double moved = shown.subtract(value.shown()).abs().doubleValue();
+                travelled += moved;
+                step = moved > 0 ? Math.min(step, moved) : step;
+            }
             if (shown != null && shown.compareTo(value.shown()) == 0) {
                 kept++;
                 return;
@@ -87,7 +102,7 @@ final class Frozen implements Detector {
         if (moved.isPresent()) {
             return moved;
         }
-        boolean unusual = track.changes >= HABIT && track.kept >= TIMES_LONGER * track.longest;
+        boolean unusual = track.lively() && track.kept >= TIMES_LONGER * track.longest;
         return unusual && kept.compareTo(still) >= 0
                 ? Optional.of(String.format(
                         Locale.ROOT,

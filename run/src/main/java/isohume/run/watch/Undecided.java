@@ -16,10 +16,13 @@ import org.jspecify.annotations.Nullable;
 final class Undecided implements Detector {
     private static final double LONG = 0.3; // share of the time in which the deposit was not known
     private static final int CHANGES = 2;
+    private static final int ICE = 2;
+    private static final double CLOSE = -0.5; // °C, several times the uncertainty of a good mirror; common practice
 
     private final Channels channels;
     private final Duration patience;
     private @Nullable Instant from;
+    private @Nullable Instant closeSince;
     private int polls;
     private int unknown;
     private int changes;
@@ -43,6 +46,9 @@ final class Undecided implements Detector {
             changes += before != 0 && before != deposit.getAsDouble() ? 1 : 0;
             before = deposit.getAsDouble();
         }
+        if (isClose(poll, seen)) {
+            return;
+        }
         if (poll.still()) {
             retarget(); // it has decided
             return;
@@ -61,6 +67,23 @@ final class Undecided implements Detector {
         }
     }
 
+    /** Settled on ice that may as well be at its melting point: what follows from it is beyond what any formula vouches for. */
+    private boolean isClose(Poll poll, Consumer<Sighting> seen) {
+        OptionalDouble point = poll.number(channels.dewPoint());
+        boolean close = before == ICE && point.isPresent() && point.getAsDouble() > CLOSE;
+        if (!close) {
+            closeSince = null;
+        } else if (closeSince == null && poll.still()) {
+            closeSince = poll.at();
+        }
+        if (closeSince != null) {
+            String evidence = String.format(
+                    Locale.ROOT, "the frost point is %.2f °C, closer to 0 °C than it is known", point.orElse(0));
+            seen.accept(new Sighting(Fault.DEPOSIT_UNDECIDED, channels.deposit(), closeSince, evidence));
+        }
+        return closeSince != null;
+    }
+
     /** Whether it is the mirror that humidity is waiting for. */
     private boolean answers(Poll poll) {
         return poll.number(channels.temperature()).isPresent()
@@ -71,6 +94,7 @@ final class Undecided implements Detector {
     @Override
     public void retarget() {
         from = null;
+        closeSince = null;
         polls = 0;
         unknown = 0;
         changes = 0;
