@@ -34,7 +34,8 @@ class RunTest {
     @Test
     void by_what_is_still_to_come_a_point_soaks_until_its_instruments_have_settled_and_the_record_says_what_is_left() {
         Rig rig = Rig.thatWorks();
-        assertEquals(Ending.COMPLETED, rig.begin(Rig.startedByTheTail()).carryOut());
+        Ending ending = rig.begin(Rig.startedByTheTail()).carryOut();
+        assertEquals(Ending.COMPLETED, ending, rig.course().why() + rig.course().incidents());
         assertEquals(List.of("approach 1", "soak 1", "record 1", "approach 2", "soak 2", "record 2"), rig.phases());
         RunFact.Recorded first = rig.course().recorded().getFirst();
         assertEquals(
