@@ -58,8 +58,7 @@ record Outcome(Duration inChamber, List<Found> errors, int missing, Duration for
             if (is == null) {
                 throw new IllegalStateException("point " + result.point().number() + " has a result and no true error");
             }
-            found.add(new Found(
-                    result.quantity(), result.budget().value(), result.budget().expanded(), is.error()));
+            found.add(new Found(result.quantity(), result.error(), result.expanded(), is.error()));
         }
         int channels = results.job().items().stream()
                 .mapToInt(item -> item.channels().size())

@@ -32,8 +32,8 @@ public record OpenBench(Bench bench, Devices devices) implements AutoCloseable {
             throw new IllegalArgumentException(
                     "the bench names no chamber that can be told where to go; its description needs a chamber section");
         }
-        Bench bench = new Bench(chamber, opened.subList(1, opened.size()))
-                .watched(worksheet.bounds(), worksheet.policies());
+        Bench bench =
+                new Bench(chamber, opened.subList(1, opened.size())).watched(worksheet.bounds(), worksheet.policies());
         return new OpenBench(bench, devices);
     }
 
