@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.simulator;
 
-import isohume.device.modbus.DeviceDescription;
+import isohume.device.modbus.ModbusDescription;
+import isohume.device.sheet.Sheet;
 import isohume.quantity.Quantity;
 import java.io.IOException;
 import java.io.InputStream;
@@ -23,6 +24,9 @@ import java.util.concurrent.locks.ReentrantLock;
  * what is written to the chamber takes effect from the next whole second on. Safe for any thread.
  */
 public final class SimulatedBench implements AutoCloseable {
+    /** The machine's own address, on which it answers. */
+    public static final String HOST = ModbusPort.LOOPBACK;
+
     private static final int STEPS_AT_A_TIME = 300; // then readers get their turn
 
     private static final List<String> DEVICES =
@@ -61,13 +65,13 @@ public final class SimulatedBench implements AutoCloseable {
     }
 
     /** How the program reads it: a description of each device, in the order of their units, at this bench's port. */
-    public List<DeviceDescription> descriptions() {
-        List<DeviceDescription> all = new ArrayList<>();
+    public List<ModbusDescription> descriptions() {
+        List<ModbusDescription> all = new ArrayList<>();
         for (String id : DEVICES) {
             String name = "devices/" + id + ".yaml";
             try (InputStream in = SimulatedBench.class.getResourceAsStream(name)) {
                 String text = new String(Objects.requireNonNull(in, name).readAllBytes(), StandardCharsets.UTF_8);
-                all.add(DeviceDescription.parse(text, name).withAddress(ModbusPort.LOOPBACK, port()));
+                all.add(ModbusDescription.tcp(Sheet.parse(text, name)).withAddress(HOST, port()));
             } catch (IOException broken) {
                 throw new UncheckedIOException("the program's own " + name + " cannot be read", broken);
             }

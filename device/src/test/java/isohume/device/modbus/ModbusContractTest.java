@@ -3,6 +3,7 @@ package isohume.device.modbus;
 
 import isohume.device.Instrument;
 import isohume.device.InstrumentContract;
+import isohume.device.driver.Devices;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
@@ -42,7 +43,7 @@ class ModbusContractTest extends InstrumentContract {
         private final FakeServer server = new FakeServer(2);
         private final Devices devices = new Devices();
         private final Instrument instrument = devices.open(
-                DeviceDescription.parse(DESCRIPTION, "mirror.yaml").withAddress("127.0.0.1", server.port()),
+                Parsed.tcp(DESCRIPTION, "mirror.yaml").withAddress("127.0.0.1", server.port()),
                 InstantSource.fixed(now()));
 
         ModbusRig() {

@@ -20,7 +20,7 @@ class SpoiltRepliesTest {
     private static final int REPLIES = 100_000;
     private static final int HEADER = 9; // up to and with the byte count
     private static final Instant NOW = Instant.EPOCH;
-    private static final DeviceDescription DESCRIPTION = DeviceDescription.parse("""
+    private static final ModbusDescription DESCRIPTION = Parsed.tcp("""
             device: probe
             title: A probe
             line: {modbus-tcp: {host: 127.0.0.1, port: 502, unit: 7}}
@@ -41,7 +41,7 @@ class SpoiltRepliesTest {
         int believed = 0;
         for (int i = 0; i < REPLIES; i++) {
             byte[] frame = spoilt(random);
-            Reply reply = Frames.reply(new Ask.Read(SPAN), 7, 7, frame);
+            Reply reply = Parsed.reply(new TcpFrames(new Ask.Read(SPAN), 7), 7, frame);
             if (reply instanceof Reply.Words words) {
                 believed++;
                 assertAnswersTheQuestion(frame, words, codec);

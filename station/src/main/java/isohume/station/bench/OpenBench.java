@@ -3,8 +3,8 @@ package isohume.station.bench;
 
 import isohume.device.Chamber;
 import isohume.device.Instrument;
-import isohume.device.modbus.DeviceDescription;
-import isohume.device.modbus.Devices;
+import isohume.device.driver.DeviceDescription;
+import isohume.device.driver.Devices;
 import isohume.run.Bench;
 import isohume.station.job.Worksheet;
 import java.time.InstantSource;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.station.command;
 
-import isohume.device.modbus.DeviceDescription;
+import isohume.device.protocol.Protocol;
 import isohume.journal.SqliteJournal;
 import isohume.station.bench.OpenBench;
 import isohume.station.bench.WallTime;
@@ -56,7 +56,7 @@ final class ServeCommand implements Callable<Integer> {
             Texts texts = Texts.in(
                     Optional.ofNullable(plan.toAbsolutePath().getParent()).orElseThrow());
             OpenBench bench =
-                    OpenBench.of(worksheet.get(), name -> DeviceDescription.parse(texts.text(name), name), clock);
+                    OpenBench.of(worksheet.get(), name -> Protocol.parse(texts.text(name), name), clock);
             try (Workplace workplace = new Workplace(journal, worksheet.get(), bench, new WallTime(clock))) {
                 int closed = workplace.closeCutOff();
                 if (closed > 0) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.station.demo;
 
-import isohume.device.modbus.DeviceDescription;
+import isohume.device.driver.DeviceDescription;
 import isohume.simulator.BenchParameters;
 import isohume.simulator.SimulatedBench;
 import isohume.station.bench.OpenBench;

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * 7; the header before them is composed by hand after the Messaging on TCP/IP Guide V1.0b, 3.1.3: transaction 0x1501,
  * protocol 0, length, unit 0xFF.
  */
-class FramesTest {
+class TcpFramesTest {
     private static final int TRANSACTION = 0x1501;
     private static final int UNIT = 0xFF;
     private static final Ask THREE_HOLDING = new Ask.Read(new Span(Table.HOLDING, 0x6B, 3));
@@ -94,11 +94,12 @@ class FramesTest {
 
     private static void assertQuestion(String bytes, Ask ask) {
         assertEquals(
-                bytes, HexFormat.ofDelimiter(" ").withUpperCase().formatHex(Frames.question(ask, TRANSACTION, UNIT)));
+                bytes,
+                HexFormat.ofDelimiter(" ").withUpperCase().formatHex(new TcpFrames(ask, UNIT).bytes(TRANSACTION)));
     }
 
     private static Reply reply(Ask ask, String bytes) {
-        return Frames.reply(ask, TRANSACTION, UNIT, bytes(bytes));
+        return Parsed.reply(new TcpFrames(ask, UNIT), TRANSACTION, bytes(bytes));
     }
 
     private static byte[] bytes(String text) {

@@ -11,6 +11,7 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import isohume.device.Channel;
+import isohume.device.protocol.Protocol;
 import isohume.device.sheet.SheetError;
 import isohume.quantity.Quantity;
 import java.io.IOException;
@@ -26,7 +27,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the reader takes, the published schema takes, and what one refuses the other refuses. */
-class DeviceDescriptionTest {
+class ModbusDescriptionTest {
     private static final Path TREE = Path.of("..");
     private static final String GOOD = """
             device: chamber
@@ -59,18 +60,17 @@ class DeviceDescriptionTest {
 
     private final Schema schema;
 
-    DeviceDescriptionTest() throws IOException {
+    ModbusDescriptionTest() throws IOException {
         schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                 .getSchema(Files.readString(TREE.resolve("docs/schemas/device.schema.json")));
     }
 
     @Test
     void what_was_written_is_what_it_says() {
-        DeviceDescription description = DeviceDescription.parse(GOOD, "chamber.yaml");
+        ModbusDescription description = Parsed.tcp(GOOD, "chamber.yaml");
         assertEquals("chamber", description.id());
         assertEquals("Portable chamber", description.title());
-        assertEquals("chamber.lab", description.host());
-        assertEquals(502, description.port());
+        assertEquals("chamber.lab:502", description.place());
         assertEquals(1, description.unit());
         assertEquals(Duration.ofMillis(500), description.timeLimit());
         assertTrue(description.isChamber());
@@ -82,9 +82,10 @@ class DeviceDescriptionTest {
         assertEquals(Optional.of(new BigDecimal("0.01")), description.resolution("t"));
         assertEquals(Optional.of(BigDecimal.ONE), description.resolution("deposit"));
         assertEquals(Optional.empty(), description.resolution("x"));
-        assertEquals(WordOrder.LITTLE, description.shown().getFirst().field().order());
-        DeviceDescription elsewhere = description.withAddress("127.0.0.1", 8640);
-        assertEquals("127.0.0.1:8640", elsewhere.host() + ":" + elsewhere.port());
+        assertEquals(
+                WordOrder.LITTLE, description.registers().getFirst().field().order());
+        ModbusDescription elsewhere = description.withAddress("127.0.0.1", 8640);
+        assertEquals("127.0.0.1:8640", elsewhere.place());
         assertEquals(description.channels(), elsewhere.channels());
         assertTrue(schemaFinds(GOOD).isEmpty(), schemaFinds(GOOD));
     }
@@ -96,14 +97,14 @@ class DeviceDescriptionTest {
                         .collect(java.util.stream.Collectors.joining("\n"))
                         .replaceAll("(?s)\nstatus:.*", "")
                 + "\n";
-        DeviceDescription description = DeviceDescription.parse(text, "chamber.yaml");
+        ModbusDescription description = Parsed.tcp(text, "chamber.yaml");
         assertEquals(Duration.ofSeconds(1), description.timeLimit());
         assertFalse(description.isChamber());
-        Shown first = description.shown().getFirst();
+        Register first = description.registers().getFirst();
         assertEquals(WordOrder.BIG, first.field().order());
         assertEquals(BigDecimal.ONE, first.field().scale());
         assertEquals(BigDecimal.ZERO, first.field().offset());
-        assertEquals(Optional.empty(), first.limits());
+        assertEquals(Optional.empty(), first.shown().limits());
         assertTrue(schemaFinds(text).isEmpty(), schemaFinds(text));
     }
 
@@ -111,7 +112,7 @@ class DeviceDescriptionTest {
     @ValueSource(strings = {"mirror.yaml", "chamber.yaml"})
     void the_examples_are_read_and_follow_the_schema(String name) throws IOException {
         Path file = TREE.resolve("examples/devices").resolve(name);
-        assertEquals(name, DeviceDescription.read(file).id() + ".yaml");
+        assertEquals(name, Protocol.read(file).id() + ".yaml");
         assertEquals("", schemaFinds(Files.readString(file)));
     }
 
@@ -164,7 +165,7 @@ class DeviceDescriptionTest {
         String from = good.replace('⏎', '\n');
         assertTrue(GOOD.contains(from), "the sample does not have " + from);
         String text = GOOD.replace(from, spoilt == null ? "" : spoilt.replace('⏎', '\n'));
-        SheetError error = assertThrows(SheetError.class, () -> DeviceDescription.parse(text, "chamber.yaml"));
+        SheetError error = assertThrows(SheetError.class, () -> Parsed.tcp(text, "chamber.yaml"));
         assertTrue(String.valueOf(error.getMessage()).contains(remedy), error.getMessage());
         assertEquals(place, error.line() + ":" + error.column(), error.getMessage());
         assertFalse(schemaFinds(text).isEmpty(), "the schema takes it");
@@ -181,7 +182,7 @@ class DeviceDescriptionTest {
             })
     void what_a_schema_cannot_say_is_refused_all_the_same(String good, String spoilt, String remedy) {
         String text = GOOD.replace(good, spoilt);
-        SheetError error = assertThrows(SheetError.class, () -> DeviceDescription.parse(text, "chamber.yaml"));
+        SheetError error = assertThrows(SheetError.class, () -> Parsed.tcp(text, "chamber.yaml"));
         assertTrue(error.remedy().contains(remedy), error.getMessage());
         assertTrue(schemaFinds(text).isEmpty(), "the schema could say it now: move the sample");
     }

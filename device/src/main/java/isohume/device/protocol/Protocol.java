@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.device.protocol;
+
+import isohume.device.driver.DeviceDescription;
+import isohume.device.modbus.ModbusDescription;
+import isohume.device.sheet.Sheet;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/** How a device is spoken to. A description names it under {@code protocol}; one that does not is of Modbus TCP. */
+public enum Protocol {
+    /** Registers over TCP. */
+    MODBUS_TCP,
+    /** Registers over a serial line, or over TCP through a gateway. */
+    MODBUS_RTU;
+
+    /** As written in descriptions: {@code modbus-tcp}. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** All keys. */
+    public static List<String> keys() {
+        return Arrays.stream(values()).map(Protocol::key).toList();
+    }
+
+    /** The protocol with this key; one of {@link #keys}. */
+    public static Protocol ofKey(String key) {
+        return valueOf(key.replace('-', '_').toUpperCase(Locale.ROOT));
+    }
+
+    /**
+     * Reads a description from a file.
+     *
+     * @throws isohume.device.sheet.SheetError with line and column, if it is not a valid description
+     */
+    public static DeviceDescription read(Path file) {
+        return description(Sheet.read(file));
+    }
+
+    /**
+     * Reads a description from a text.
+     *
+     * @param name what errors call it
+     * @throws isohume.device.sheet.SheetError with line and column, if it is not a valid description
+     */
+    public static DeviceDescription parse(String text, String name) {
+        return description(Sheet.parse(text, name));
+    }
+
+    private static DeviceDescription description(Sheet sheet) {
+        Protocol protocol = sheet.has("protocol") ? ofKey(sheet.oneOf("protocol", keys())) : MODBUS_TCP;
+        return switch (protocol) {
+            case MODBUS_TCP -> ModbusDescription.tcp(sheet);
+            case MODBUS_RTU -> ModbusDescription.rtu(sheet);
+        };
+    }
+}
