@@ -12,6 +12,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantLock;
@@ -25,7 +26,7 @@ import java.util.concurrent.locks.ReentrantLock;
  */
 public final class SimulatedBench implements AutoCloseable {
     /** The machine's own address, on which it answers. */
-    public static final String HOST = ModbusPort.LOOPBACK;
+    public static final String HOST = WirePort.LOOPBACK;
 
     private static final int STEPS_AT_A_TIME = 300; // then readers get their turn
 
@@ -35,8 +36,9 @@ public final class SimulatedBench implements AutoCloseable {
     private final Lock lock = new ReentrantLock(true);
     private final Faults faults = new Faults();
     private final World world;
+    private final Map<Integer, Registers> units;
     private final Instant start;
-    private final ModbusPort server;
+    private final WirePort server;
     private Instant now;
     private long steps;
 
@@ -44,7 +46,8 @@ public final class SimulatedBench implements AutoCloseable {
         world = new World(parameters, seed);
         this.start = start;
         now = start;
-        server = ModbusPort.open(new BenchServices(Units.of(world), faults, lock), faults, port);
+        units = Units.of(world);
+        server = new WirePort(new ModbusSpeech(units, lock, false), faults, port);
     }
 
     /**
