@@ -4,6 +4,7 @@ package isohume.device.protocol;
 import isohume.device.driver.DeviceDescription;
 import isohume.device.modbus.ModbusDescription;
 import isohume.device.sheet.Sheet;
+import isohume.device.text.TextDescription;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -14,7 +15,9 @@ public enum Protocol {
     /** Registers over TCP. */
     MODBUS_TCP,
     /** Registers over a serial line, or over TCP through a gateway. */
-    MODBUS_RTU;
+    MODBUS_RTU,
+    /** Lines of text over a serial line or TCP. */
+    TEXT;
 
     /** As written in descriptions: {@code modbus-tcp}. */
     public String key() {
@@ -55,6 +58,7 @@ public enum Protocol {
         return switch (protocol) {
             case MODBUS_TCP -> ModbusDescription.tcp(sheet);
             case MODBUS_RTU -> ModbusDescription.rtu(sheet);
+            case TEXT -> TextDescription.of(sheet);
         };
     }
 }
