@@ -14,6 +14,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantLock;
 
@@ -39,6 +41,7 @@ public final class SimulatedBench implements AutoCloseable {
     private final Map<Integer, Registers> units;
     private final Instant start;
     private final WirePort server;
+    private final List<WirePort> others = new CopyOnWriteArrayList<>();
     private Instant now;
     private long steps;
 
@@ -80,6 +83,31 @@ public final class SimulatedBench implements AutoCloseable {
             }
         }
         return List.copyOf(all);
+    }
+
+    /**
+     * Opens another port, which answers in another protocol until the bench is closed.
+     *
+     * @param wanted TCP port on the loopback; 0 for any free one
+     * @return the port
+     * @throws UncheckedIOException when the port cannot be had
+     */
+    public int speak(Spoken how, int wanted) {
+        Speech speech = switch (how) {
+            case MODBUS_TCP -> new ModbusSpeech(units, lock, false);
+            case MODBUS_RTU -> new ModbusSpeech(units, lock, true);
+            case TEXT -> new TextSpeech(world, lock, Optional.empty());
+            case TALKING -> new TextSpeech(world, lock, Optional.of(Units.FIRST_TRANSMITTER));
+        };
+        WirePort port = new WirePort(speech, faults, wanted);
+        others.add(port);
+        return port.port();
+    }
+
+    /** Closes a port that {@link #speak} opened, and drops its connections; {@code speak} can open it again. */
+    public void hush(int port) {
+        others.stream().filter(one -> one.port() == port).forEach(WirePort::close);
+        others.removeIf(one -> one.port() == port);
     }
 
     /** The latest instant to which it was advanced. */
@@ -181,9 +209,10 @@ public final class SimulatedBench implements AutoCloseable {
         }
     }
 
-    /** Closes the port. Idempotent. */
+    /** Closes the ports. Idempotent. */
     @Override
     public void close() {
         server.close();
+        others.forEach(WirePort::close);
     }
 }

@@ -4,9 +4,13 @@ package isohume.simulator;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 
 /** How the bench takes requests in one protocol. */
 interface Speech {
+    /** How many bytes get lost when an answer breaks off. */
+    int LOST_BYTES = 3;
+
     /** A request that has arrived whole, and all that can come back. */
     interface Request {
         /** Whose answer is wanted. */
@@ -23,6 +27,11 @@ interface Speech {
 
         /** A right answer, changed into one to another question. */
         byte[] foreign(byte[] answer);
+
+        /** An answer that lost some bytes. */
+        default byte[] broken(byte[] answer) {
+            return Arrays.copyOf(answer, Math.max(0, answer.length - LOST_BYTES));
+        }
 
         /** What the protocol cannot make anything of. */
         default byte[] noise() {

@@ -10,15 +10,13 @@ import java.net.InetSocketAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
 import java.net.SocketTimeoutException;
-import java.util.Arrays;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** A TCP port on the loopback that answers in one protocol, with threads of its own that don't keep the program alive. */
 final class WirePort implements AutoCloseable {
     static final String LOOPBACK = "127.0.0.1";
-    private static final int LOST_BYTES = 3;
-    private static final int TRICKLE_MS = 50;
+    private static final int TRICKLE_MS = 100;
 
     private final Speech speech;
     private final Faults faults;
@@ -100,16 +98,12 @@ final class WirePort implements AutoCloseable {
             case NOISE -> request.noise();
             case GARBLED -> request.garbled(request.answer());
             case REFUSING -> request.refusal();
-            case BROKEN_OFF -> allButTheLast(request.answer());
+            case BROKEN_OFF -> request.broken(request.answer());
             case FOREIGN -> request.foreign(request.answer());
             case SILENT, LATE, TRICKLING, UNPLUGGED -> new byte[0];
         };
         socket.getOutputStream().write(bytes);
         return fault != Fault.UNPLUGGED;
-    }
-
-    private static byte[] allButTheLast(byte[] answer) {
-        return Arrays.copyOf(answer, Math.max(0, answer.length - LOST_BYTES));
     }
 
     private static void trickle(byte[] answer, Socket socket, InputStream in) throws IOException {
