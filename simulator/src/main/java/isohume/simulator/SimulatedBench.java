@@ -50,7 +50,7 @@ public final class SimulatedBench implements AutoCloseable {
         this.start = start;
         now = start;
         units = Units.of(world);
-        server = new WirePort(new ModbusSpeech(units, lock, false), faults, port);
+        server = new WirePort(new Answers(new ModbusSpeech(units, lock, false), faults), port);
     }
 
     /**
@@ -93,13 +93,16 @@ public final class SimulatedBench implements AutoCloseable {
      * @throws UncheckedIOException when the port cannot be had
      */
     public int speak(Spoken how, int wanted) {
-        Speech speech = switch (how) {
-            case MODBUS_TCP -> new ModbusSpeech(units, lock, false);
-            case MODBUS_RTU -> new ModbusSpeech(units, lock, true);
-            case TEXT -> new TextSpeech(world, lock, Optional.empty());
-            case TALKING -> new TextSpeech(world, lock, Optional.of(Units.FIRST_TRANSMITTER));
+        WirePort.Talk talk = switch (how) {
+            case MODBUS_TCP -> new Answers(new ModbusSpeech(units, lock, false), faults);
+            case MODBUS_RTU -> new Answers(new ModbusSpeech(units, lock, true), faults);
+            case TEXT -> new Answers(new TextSpeech(world, lock, Optional.empty()), faults);
+            case TALKING -> new Answers(new TextSpeech(world, lock, Optional.of(Units.FIRST_TRANSMITTER)), faults);
+            case SCPI -> new Answers(new ScpiSpeech(world, lock), faults);
+            case HTTP_JSON -> new Answers(new HttpSpeech(new JsonDocument(world, lock)), faults);
+            case MQTT -> new MqttPort(new JsonDocument(world, lock), faults);
         };
-        WirePort port = new WirePort(speech, faults, wanted);
+        WirePort port = new WirePort(talk, wanted);
         others.add(port);
         return port.port();
     }

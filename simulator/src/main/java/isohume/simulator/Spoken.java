@@ -10,5 +10,11 @@ public enum Spoken {
     /** Lines of text, when asked. */
     TEXT,
     /** Lines of text from the first instrument under test, by itself. */
-    TALKING
+    TALKING,
+    /** Queries to a scanning multimeter that the instruments under test are wired to. */
+    SCPI,
+    /** A broker's messages. */
+    MQTT,
+    /** Documents over HTTP. */
+    HTTP_JSON
 }

@@ -2,13 +2,21 @@
 package isohume.device.protocol;
 
 import isohume.device.driver.DeviceDescription;
+import isohume.device.http.HttpDescription;
 import isohume.device.modbus.ModbusDescription;
+import isohume.device.mqtt.MqttDescription;
+import isohume.device.scpi.ScpiDescription;
 import isohume.device.sheet.Sheet;
 import isohume.device.text.TextDescription;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 
 /** How a device is spoken to. A description names it under {@code protocol}; one that does not is of Modbus TCP. */
 public enum Protocol {
@@ -17,7 +25,13 @@ public enum Protocol {
     /** Registers over a serial line, or over TCP through a gateway. */
     MODBUS_RTU,
     /** Lines of text over a serial line or TCP. */
-    TEXT;
+    TEXT,
+    /** Queries to multimeters, over a serial line or TCP. */
+    SCPI,
+    /** Messages of an MQTT broker. */
+    MQTT,
+    /** A JSON document over HTTP. */
+    HTTP_JSON;
 
     /** As written in descriptions: {@code modbus-tcp}. */
     public String key() {
@@ -27,6 +41,16 @@ public enum Protocol {
     /** All keys. */
     public static List<String> keys() {
         return Arrays.stream(values()).map(Protocol::key).toList();
+    }
+
+    /** A description to begin with: an invented device, with comments. */
+    public String scaffold() {
+        String name = key() + ".yaml";
+        try (InputStream in = Protocol.class.getResourceAsStream(name)) {
+            return new String(Objects.requireNonNull(in, name).readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException broken) {
+            throw new UncheckedIOException("the program's own " + name + " cannot be read", broken);
+        }
     }
 
     /** The protocol with this key; one of {@link #keys}. */
@@ -59,6 +83,9 @@ public enum Protocol {
             case MODBUS_TCP -> ModbusDescription.tcp(sheet);
             case MODBUS_RTU -> ModbusDescription.rtu(sheet);
             case TEXT -> TextDescription.of(sheet);
+            case SCPI -> ScpiDescription.of(sheet);
+            case MQTT -> MqttDescription.of(sheet);
+            case HTTP_JSON -> HttpDescription.of(sheet);
         };
     }
 }

@@ -1,16 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.device.text;
 
-import isohume.device.Channel;
 import isohume.device.Instrument;
+import isohume.device.driver.Channels;
 import isohume.device.driver.Common;
-import isohume.device.driver.DeviceDescription;
-import isohume.device.driver.Shown;
 import isohume.device.line.Heard;
 import isohume.device.line.Lines;
 import isohume.device.line.Place;
 import isohume.device.sheet.Sheet;
-import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.InstantSource;
 import java.util.HashMap;
@@ -19,8 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** A device that answers lines of text, or sends them by itself, as a person describes it. Immutable. */
-public final class TextDescription implements DeviceDescription {
-    private final Common common;
+public final class TextDescription extends Channels {
     private final Place place;
     private final LineQuestion.Manner manner;
     private final List<Exchange> exchanges;
@@ -36,7 +32,7 @@ public final class TextDescription implements DeviceDescription {
             List<Word> words,
             Optional<StatusText> status,
             Duration mostAge) {
-        this.common = common;
+        super(common, words.stream().map(Word::shown).toList());
         this.place = place;
         this.manner = manner;
         this.exchanges = List.copyOf(exchanges);
@@ -55,38 +51,8 @@ public final class TextDescription implements DeviceDescription {
     }
 
     @Override
-    public String id() {
-        return common.id();
-    }
-
-    @Override
-    public String title() {
-        return common.title();
-    }
-
-    @Override
     public String place() {
         return place.toString();
-    }
-
-    @Override
-    public Duration timeLimit() {
-        return common.limit();
-    }
-
-    @Override
-    public List<Channel> channels() {
-        return words.stream().map(word -> word.shown().channel()).toList();
-    }
-
-    @Override
-    public Optional<BigDecimal> resolution(String channel) {
-        return Shown.resolution(words.stream().map(Word::shown), channel);
-    }
-
-    @Override
-    public boolean isChamber() {
-        return false;
     }
 
     @Override

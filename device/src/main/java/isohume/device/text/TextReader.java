@@ -114,7 +114,7 @@ final class TextReader {
         Meaning meaning = units.isPresent()
                 ? new Meaning.Scaled(
                         BigDecimal.ONE, BigDecimal.ZERO, Unit.of(quantity).getFirst())
-                : Meaning.scaled(one, quantity);
+                : Meaning.read(one, quantity);
         return new Word(shown, group, meaning, units, comma);
     }
 
