@@ -55,8 +55,7 @@ final class ServeCommand implements Callable<Integer> {
             }
             Texts texts = Texts.in(
                     Optional.ofNullable(plan.toAbsolutePath().getParent()).orElseThrow());
-            OpenBench bench =
-                    OpenBench.of(worksheet.get(), name -> Protocol.parse(texts.text(name), name), clock);
+            OpenBench bench = OpenBench.of(worksheet.get(), name -> Protocol.parse(texts.text(name), name), clock);
             try (Workplace workplace = new Workplace(journal, worksheet.get(), bench, new WallTime(clock))) {
                 int closed = workplace.closeCutOff();
                 if (closed > 0) {
