@@ -6,7 +6,7 @@
 . "$root/build/find-java.sh"
 
 jar=$root/benchmarks/target/isohume-benchmarks-0.1.0-SNAPSHOT.jar
-rooms=(quantity moistair uncertainty benchmarks)
+rooms=(quantity moistair uncertainty device simulator benchmarks)
 
 outdated() {
     [ -f "$jar" ] || return 0

@@ -5,6 +5,8 @@ import isohume.device.Instrument;
 import isohume.device.line.Lines;
 import isohume.device.line.Tap;
 import java.time.InstantSource;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
 
 /**
  * Opens devices and owns their connections: devices at the same place share one. Safe for any thread. Closing it closes
@@ -12,6 +14,7 @@ import java.time.InstantSource;
  */
 public final class Devices implements AutoCloseable {
     private final Lines lines;
+    private final List<Instrument> opened = new CopyOnWriteArrayList<>();
 
     /** No devices yet. */
     public Devices() {
@@ -25,12 +28,15 @@ public final class Devices implements AutoCloseable {
 
     /** As {@link DeviceDescription#open}. */
     public Instrument open(DeviceDescription description, InstantSource clock) {
-        return description.open(lines, clock);
+        Instrument instrument = description.open(lines, clock);
+        opened.add(instrument);
+        return instrument;
     }
 
     /** Closes every connection. Idempotent; never throws. */
     @Override
     public void close() {
+        opened.forEach(Instrument::close);
         lines.close();
     }
 }

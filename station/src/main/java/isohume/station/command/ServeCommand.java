@@ -13,6 +13,7 @@ import isohume.station.web.Web;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.Optional;
@@ -30,6 +31,8 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true)
 @SuppressWarnings("NullAway.Init") // picocli fills the fields
 final class ServeCommand implements Callable<Integer> {
+    private static final Duration PATIENCE = Duration.ofMillis(300); // a poll comes each second at most
+
     @Mixin
     private Address address;
 
@@ -55,7 +58,8 @@ final class ServeCommand implements Callable<Integer> {
             }
             Texts texts = Texts.in(
                     Optional.ofNullable(plan.toAbsolutePath().getParent()).orElseThrow());
-            OpenBench bench = OpenBench.of(worksheet.get(), name -> Protocol.parse(texts.text(name), name), clock);
+            OpenBench bench =
+                    OpenBench.of(worksheet.get(), name -> Protocol.parse(texts.text(name), name), PATIENCE, clock);
             try (Workplace workplace = new Workplace(journal, worksheet.get(), bench, new WallTime(clock))) {
                 int closed = workplace.closeCutOff();
                 if (closed > 0) {

@@ -13,13 +13,14 @@ import java.time.Instant;
 final class DemoBench implements AutoCloseable {
     private static final Texts DOCUMENTS = Texts.packagedWith(DemoBench.class);
 
+    private static final java.time.Duration PATIENCE = java.time.Duration.ofSeconds(10); // simulated time waits for all
     private final SimulatedBench simulated;
     private final Worksheet worksheet = Worksheet.read(DOCUMENTS, "plan.yaml");
     private final OpenBench open;
 
     DemoBench(long seed, Instant start) {
         simulated = SimulatedBench.start(BenchParameters.portable(), seed, start, 0);
-        open = OpenBench.of(worksheet, this::description, simulated::now);
+        open = OpenBench.of(worksheet, this::description, PATIENCE, simulated::now);
     }
 
     private DeviceDescription description(String file) {
