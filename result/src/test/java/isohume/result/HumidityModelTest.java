@@ -10,8 +10,7 @@ import isohume.quantity.Phase;
 import org.junit.jupiter.api.Test;
 
 class HumidityModelTest {
-    private final HumidityModel model =
-            new HumidityModel(MoistAir.by(Formulation.SONNTAG_1990), Phase.WATER, 101_325);
+    private final HumidityModel model = new HumidityModel(MoistAir.by(Formulation.SONNTAG_1990), Phase.WATER, 101_325);
 
     /** A t of one or two degrees of freedom draws a temperature below 0 K now and then. */
     @Test

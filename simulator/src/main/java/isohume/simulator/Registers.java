@@ -1,9 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.simulator;
 
-import com.digitalpetri.modbus.ExceptionCode;
-import com.digitalpetri.modbus.FunctionCode;
-import com.digitalpetri.modbus.exceptions.ModbusResponseException;
 import com.google.errorprone.annotations.CanIgnoreReturnValue;
 import java.nio.ByteBuffer;
 import java.util.HashMap;
@@ -19,6 +16,25 @@ final class Registers {
     enum WordOrder {
         BIG,
         LITTLE
+    }
+
+    /** A request that the registers cannot be held to, with the code by which Modbus says so. */
+    static final class Illegal extends Exception {
+        static final int FUNCTION = 1;
+        static final int ADDRESS = 2;
+        static final int VALUE = 3;
+        private static final long serialVersionUID = 1;
+
+        private final int code;
+
+        Illegal(int code) {
+            super("Modbus exception " + code);
+            this.code = code;
+        }
+
+        int code() {
+            return code;
+        }
     }
 
     private record Writer(int lowest, int highest, IntConsumer take) {}
@@ -94,24 +110,23 @@ final class Registers {
         return still;
     }
 
-    byte[] readInput(int address, int count) throws ModbusResponseException {
-        return read(stillInput == null ? input : stillInput, FunctionCode.READ_INPUT_REGISTERS, address, count);
+    byte[] readInput(int address, int count) throws Illegal {
+        return read(stillInput == null ? input : stillInput, address, count);
     }
 
-    byte[] readHolding(int address, int count) throws ModbusResponseException {
-        return read(stillHolding == null ? holding : stillHolding, FunctionCode.READ_HOLDING_REGISTERS, address, count);
+    byte[] readHolding(int address, int count) throws Illegal {
+        return read(stillHolding == null ? holding : stillHolding, address, count);
     }
 
-    private static byte[] read(Map<Integer, IntSupplier> from, FunctionCode function, int address, int count)
-            throws ModbusResponseException {
+    private static byte[] read(Map<Integer, IntSupplier> from, int address, int count) throws Illegal {
         if (count < 1 || count > MOST_WORDS) {
-            throw new ModbusResponseException(function, ExceptionCode.ILLEGAL_DATA_VALUE);
+            throw new Illegal(Illegal.VALUE);
         }
         ByteBuffer bytes = ByteBuffer.allocate(2 * count);
         for (int i = 0; i < count; i++) {
             @Nullable IntSupplier word = from.get(address + i);
             if (word == null) {
-                throw new ModbusResponseException(function, ExceptionCode.ILLEGAL_DATA_ADDRESS);
+                throw new Illegal(Illegal.ADDRESS);
             }
             bytes.putShort((short) word.getAsInt());
         }
@@ -119,14 +134,14 @@ final class Registers {
     }
 
     /** Takes all words, or none of them. */
-    void write(FunctionCode function, int address, short... words) throws ModbusResponseException {
+    void write(int address, short... words) throws Illegal {
         for (int i = 0; i < words.length; i++) {
             @Nullable Writer writer = writers.get(address + i);
             if (writer == null) {
-                throw new ModbusResponseException(function, ExceptionCode.ILLEGAL_DATA_ADDRESS);
+                throw new Illegal(Illegal.ADDRESS);
             }
             if (words[i] < writer.lowest() || words[i] > writer.highest()) {
-                throw new ModbusResponseException(function, ExceptionCode.ILLEGAL_DATA_VALUE);
+                throw new Illegal(Illegal.VALUE);
             }
         }
         for (int i = 0; i < words.length; i++) {

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.simulator;
 
-import isohume.device.modbus.DeviceDescription;
+import isohume.device.modbus.ModbusDescription;
+import isohume.device.sheet.Sheet;
 import isohume.quantity.Quantity;
 import java.io.IOException;
 import java.io.InputStream;
@@ -13,6 +14,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantLock;
 
@@ -24,6 +27,9 @@ import java.util.concurrent.locks.ReentrantLock;
  * what is written to the chamber takes effect from the next whole second on. Safe for any thread.
  */
 public final class SimulatedBench implements AutoCloseable {
+    /** The machine's own address, on which it answers. */
+    public static final String HOST = WirePort.LOOPBACK;
+
     private static final int STEPS_AT_A_TIME = 300; // then readers get their turn
 
     private static final List<String> DEVICES =
@@ -34,7 +40,8 @@ public final class SimulatedBench implements AutoCloseable {
     private final World world;
     private final Map<Integer, Registers> units;
     private final Instant start;
-    private final ModbusPort server;
+    private final WirePort server;
+    private final List<WirePort> others = new CopyOnWriteArrayList<>();
     private Instant now;
     private long steps;
 
@@ -43,7 +50,7 @@ public final class SimulatedBench implements AutoCloseable {
         this.start = start;
         now = start;
         units = Units.of(world);
-        server = ModbusPort.open(new BenchServices(units, faults, lock), faults, port);
+        server = new WirePort(new Answers(new ModbusSpeech(units, lock, false), faults), port);
     }
 
     /**
@@ -64,18 +71,46 @@ public final class SimulatedBench implements AutoCloseable {
     }
 
     /** How the program reads it: a description of each device, in the order of their units, at this bench's port. */
-    public List<DeviceDescription> descriptions() {
-        List<DeviceDescription> all = new ArrayList<>();
+    public List<ModbusDescription> descriptions() {
+        List<ModbusDescription> all = new ArrayList<>();
         for (String id : DEVICES) {
             String name = "devices/" + id + ".yaml";
             try (InputStream in = SimulatedBench.class.getResourceAsStream(name)) {
                 String text = new String(Objects.requireNonNull(in, name).readAllBytes(), StandardCharsets.UTF_8);
-                all.add(DeviceDescription.parse(text, name).withAddress(ModbusPort.LOOPBACK, port()));
+                all.add(ModbusDescription.tcp(Sheet.parse(text, name)).withAddress(HOST, port()));
             } catch (IOException broken) {
                 throw new UncheckedIOException("the program's own " + name + " cannot be read", broken);
             }
         }
         return List.copyOf(all);
+    }
+
+    /**
+     * Opens another port, which answers in another protocol until the bench is closed.
+     *
+     * @param wanted TCP port on the loopback; 0 for any free one
+     * @return the port
+     * @throws UncheckedIOException when the port cannot be had
+     */
+    public int speak(Spoken how, int wanted) {
+        WirePort.Talk talk = switch (how) {
+            case MODBUS_TCP -> new Answers(new ModbusSpeech(units, lock, false), faults);
+            case MODBUS_RTU -> new Answers(new ModbusSpeech(units, lock, true), faults);
+            case TEXT -> new Answers(new TextSpeech(world, lock, Optional.empty()), faults);
+            case TALKING -> new Answers(new TextSpeech(world, lock, Optional.of(Units.FIRST_TRANSMITTER)), faults);
+            case SCPI -> new Answers(new ScpiSpeech(world, lock), faults);
+            case HTTP_JSON -> new Answers(new HttpSpeech(new JsonDocument(world, lock)), faults);
+            case MQTT -> new MqttPort(new JsonDocument(world, lock), faults);
+        };
+        WirePort port = new WirePort(talk, wanted);
+        others.add(port);
+        return port.port();
+    }
+
+    /** Closes a port that {@link #speak} opened, and drops its connections; {@code speak} can open it again. */
+    public void hush(int port) {
+        others.stream().filter(one -> one.port() == port).forEach(WirePort::close);
+        others.removeIf(one -> one.port() == port);
     }
 
     /** The latest instant to which it was advanced. */
@@ -254,9 +289,10 @@ public final class SimulatedBench implements AutoCloseable {
         }
     }
 
-    /** Closes the port. Idempotent. */
+    /** Closes the ports. Idempotent. */
     @Override
     public void close() {
         server.close();
+        others.forEach(WirePort::close);
     }
 }

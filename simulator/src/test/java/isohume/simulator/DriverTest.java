@@ -12,8 +12,8 @@ import isohume.device.Instrument;
 import isohume.device.Reading;
 import isohume.device.Setpoint;
 import isohume.device.Trouble;
-import isohume.device.modbus.DeviceDescription;
-import isohume.device.modbus.Devices;
+import isohume.device.driver.Devices;
+import isohume.device.modbus.ModbusDescription;
 import isohume.quantity.RelativeHumidity;
 import isohume.quantity.Temperature;
 import java.time.Instant;
@@ -41,7 +41,7 @@ class DriverTest {
     }
 
     private Instrument device(String id) {
-        DeviceDescription description = bench.descriptions().stream()
+        ModbusDescription description = bench.descriptions().stream()
                 .filter(one -> one.id().equals(id))
                 .findFirst()
                 .orElseThrow();
@@ -60,7 +60,7 @@ class DriverTest {
         });
     }
 
-    private static void assertShows(World twin, DeviceDescription description, Reading reading) {
+    private static void assertShows(World twin, ModbusDescription description, Reading reading) {
         Reading.Value value = assertInstanceOf(Reading.Value.class, reading);
         String name = reading.channel().name();
         Shown expected = name.equals("mirror_pressure")
@@ -73,7 +73,7 @@ class DriverTest {
     @Test
     void the_descriptions_name_the_six_devices_in_the_order_of_their_units() {
         List<String> ids =
-                bench.descriptions().stream().map(DeviceDescription::id).toList();
+                bench.descriptions().stream().map(ModbusDescription::id).toList();
         assertEquals(List.of("chamber", "mirror", "thermometer", "A-1042", "B-2077", "C-3310"), ids);
     }
 

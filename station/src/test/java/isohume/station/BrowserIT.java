@@ -164,7 +164,8 @@ class BrowserIT {
         take(files.brokenInThreePlaces());
         answer("zone", "+01:00");
         assertEquals("Cannot be read as it is", outcome());
-        assertEquals(3, browser.findElements(By.cssSelector("table.broken tbody tr")).size());
+        assertEquals(
+                3, browser.findElements(By.cssSelector("table.broken tbody tr")).size());
         keep("import-broken");
         browser.get(program.address());
     }

@@ -39,8 +39,8 @@ final class ExportedFiles {
 
     /** Commas, months first, two halves of a day. */
     Path american() throws IOException {
-        String text = "\"Date/Time\",\"Temp (°F)\",\"RH (%)\"\n"
-                + rows("MM/dd/yyyy hh:mm:ss a", 60, 0, ",73.4,%.1f\n", '.');
+        String text =
+                "\"Date/Time\",\"Temp (°F)\",\"RH (%)\"\n" + rows("MM/dd/yyyy hh:mm:ss a", 60, 0, ",73.4,%.1f\n", '.');
         return written("logger-us.csv", text, StandardCharsets.UTF_8);
     }
 

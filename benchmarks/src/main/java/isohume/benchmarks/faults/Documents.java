@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.benchmarks.faults;
 
-import isohume.device.modbus.DeviceDescription;
+import isohume.device.driver.DeviceDescription;
+import isohume.device.modbus.ModbusDescription;
+import isohume.device.sheet.Sheet;
 import isohume.simulator.SimulatedBench;
 import isohume.station.bench.OpenBench;
 import isohume.station.job.Worksheet;
@@ -9,6 +11,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.Objects;
 
 /** The demonstration's documents with a shorter plan, and devices that are given up on sooner. */
@@ -21,6 +24,8 @@ final class Documents {
               readings: 15
               longest-minutes: 150
             """;
+
+    private static final Duration PATIENCE = Duration.ofSeconds(10); // simulated time waits for all
 
     private Documents() {}
 
@@ -37,13 +42,13 @@ final class Documents {
 
     /** @param contact whether the chamber tells of its door */
     static OpenBench open(Worksheet worksheet, SimulatedBench bench, NightTime time, boolean contact) {
-        return OpenBench.of(worksheet, name -> description(name, bench, contact), time);
+        return OpenBench.of(worksheet, name -> description(name, bench, contact), PATIENCE, time);
     }
 
     private static DeviceDescription description(String name, SimulatedBench bench, boolean contact) {
         String text = text(SimulatedBench.class, "devices/" + name).replace("timeout-ms: 1000", "timeout-ms: 120");
         String told = contact ? text : text.replace("bits: {0: the door is open, ", "bits: {");
-        return DeviceDescription.parse(told, name).withAddress("127.0.0.1", bench.port());
+        return ModbusDescription.tcp(Sheet.parse(told, name)).withAddress("127.0.0.1", bench.port());
     }
 
     private static String text(Class<?> neighbour, String name) {

@@ -4,6 +4,7 @@ package isohume.device.modbus;
 import isohume.device.Answer;
 import isohume.device.Setpoint;
 import isohume.device.Trouble;
+import isohume.device.driver.Limits;
 import isohume.quantity.RelativeHumidity;
 import isohume.quantity.Temperature;
 import java.math.BigDecimal;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.device.modbus;
 
+import isohume.device.driver.Limits;
+
 /**
  * The holding registers by which a chamber is told where to go.
  *

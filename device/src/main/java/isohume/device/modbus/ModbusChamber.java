@@ -7,6 +7,8 @@ import isohume.device.Channel;
 import isohume.device.Reading;
 import isohume.device.Setpoint;
 import isohume.device.Trouble;
+import isohume.device.line.Deadline;
+import isohume.device.line.Line;
 import java.util.List;
 
 /**
@@ -15,12 +17,12 @@ import java.util.List;
  * thread holds the line, otherwise within the limit.
  */
 final class ModbusChamber implements Chamber {
-    private final DeviceDescription description;
+    private final ModbusDescription description;
     private final ModbusInstrument instrument;
     private final ControlCodec codec;
-    private final TcpLine line;
+    private final Line line;
 
-    ModbusChamber(DeviceDescription description, Controls controls, ModbusInstrument instrument, TcpLine line) {
+    ModbusChamber(ModbusDescription description, Controls controls, ModbusInstrument instrument, Line line) {
         this.description = description;
         this.instrument = instrument;
         this.codec = new ControlCodec(controls);
@@ -37,7 +39,7 @@ final class ModbusChamber implements Chamber {
             return ControlCodec.answer(ModbusInstrument.busy(deadline), "");
         }
         try {
-            return request(target, new Talk(line, description.unit(), deadline));
+            return request(target, new Talk(line, description.framing(), description.unit(), deadline));
         } finally {
             line.release();
         }
@@ -68,7 +70,8 @@ final class ModbusChamber implements Chamber {
             return ControlCodec.answer(ModbusInstrument.busy(deadline), "");
         }
         try {
-            return codec.holds(new Talk(line, description.unit(), deadline).read(ReadPlan.of(codec.spans(), 0)));
+            return codec.holds(new Talk(line, description.framing(), description.unit(), deadline)
+                    .read(ReadPlan.of(codec.spans(), 0)));
         } finally {
             line.release();
         }
@@ -80,8 +83,11 @@ final class ModbusChamber implements Chamber {
             return ControlCodec.answer(ModbusInstrument.busy(limit()), "");
         }
         try {
-            Talk talk =
-                    new Talk(line, description.unit(), limit()); // its own: the wait for the line must not use it up
+            Talk talk = new Talk(
+                    line,
+                    description.framing(),
+                    description.unit(),
+                    limit()); // its own: the wait for the line must not use it up
             Answer first = rest(talk);
             boolean lost = first instanceof Answer.None none && none.trouble() != Trouble.SILENCE;
             return lost ? rest(talk) : first; // once more, over a new connection

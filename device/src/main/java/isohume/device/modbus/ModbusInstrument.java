@@ -5,6 +5,8 @@ import isohume.device.Channel;
 import isohume.device.Instrument;
 import isohume.device.Reading;
 import isohume.device.Trouble;
+import isohume.device.line.Deadline;
+import isohume.device.line.Line;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
@@ -13,15 +15,15 @@ import java.util.List;
 final class ModbusInstrument implements Instrument {
     private static final int GAP = 8; // reading a few idle registers costs less than another request
 
-    private final DeviceDescription description;
+    private final ModbusDescription description;
     private final ReadingCodec codec;
-    private final TcpLine line;
+    private final Line line;
     private final InstantSource clock;
     private final Runnable release;
     private volatile List<Span> plan;
 
     /** @param release what lets go of the line */
-    ModbusInstrument(DeviceDescription description, TcpLine line, InstantSource clock, Runnable release) {
+    ModbusInstrument(ModbusDescription description, Line line, InstantSource clock, Runnable release) {
         this.description = description;
         this.codec = new ReadingCodec(description);
         this.line = line;
@@ -48,7 +50,7 @@ final class ModbusInstrument implements Instrument {
             return codec.absent(busy(deadline), at);
         }
         try {
-            return codec.readings(read(new Talk(line, description.unit(), deadline)), at);
+            return codec.readings(read(new Talk(line, description.framing(), description.unit(), deadline)), at);
         } finally {
             line.release();
         }

@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.device.modbus;
 
-import isohume.device.Channel;
 import isohume.device.Reading;
 import isohume.device.Trouble;
-import isohume.device.Unit;
-import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,18 +12,18 @@ import java.util.stream.Collectors;
 
 /** Registers to readings. Pure: the same registers always give the same readings, digit for digit. */
 final class ReadingCodec {
-    private final List<Shown> shown;
+    private final List<Register> registers;
     private final Optional<StatusWord> status;
 
-    ReadingCodec(DeviceDescription description) {
-        this.shown = description.shown();
+    ReadingCodec(ModbusDescription description) {
+        this.registers = description.registers();
         this.status = description.status();
     }
 
     /** All registers that the readings need. */
     List<Span> spans() {
         List<Span> spans = new ArrayList<>();
-        shown.forEach(s -> spans.add(s.field().span()));
+        registers.forEach(one -> spans.add(one.field().span()));
         status.ifPresent(s -> spans.add(s.span()));
         return spans;
     }
@@ -34,13 +31,13 @@ final class ReadingCodec {
     /** One reading for each channel, in the description's order. */
     List<Reading> readings(Image image, Instant at) {
         List<String> flags = status.map(word -> flags(word, image)).orElse(List.of());
-        return shown.stream().map(s -> reading(s, image, flags, at)).toList();
+        return registers.stream().map(one -> reading(one, image, flags, at)).toList();
     }
 
     /** The same trouble on every channel. */
     List<Reading> absent(Reply.No no, Instant at) {
-        return shown.stream()
-                .<Reading>map(s -> new Reading.Absent(s.channel(), at, no.trouble(), no.detail()))
+        return registers.stream()
+                .map(one -> one.shown().absent(at, no.trouble(), no.detail()))
                 .toList();
     }
 
@@ -51,37 +48,19 @@ final class ReadingCodec {
         };
     }
 
-    private static Reading reading(Shown shown, Image image, List<String> flags, Instant at) {
-        return switch (image.of(shown.field().span())) {
-            case Reply.Words(List<Integer> words) -> reading(shown, words, flags, at);
-            case Reply.No no -> new Reading.Absent(shown.channel(), at, no.trouble(), no.detail());
+    private static Reading reading(Register one, Image image, List<String> flags, Instant at) {
+        return switch (image.of(one.field().span())) {
+            case Reply.Words(List<Integer> words) -> reading(one, words, flags, at);
+            case Reply.No no -> one.shown().absent(at, no.trouble(), no.detail());
         };
     }
 
-    private static Reading reading(Shown shown, List<Integer> words, List<String> flags, Instant at) {
-        Channel channel = shown.channel();
+    private static Reading reading(Register one, List<Integer> words, List<String> flags, Instant at) {
         String raw = hex(words);
-        Optional<BigDecimal> value = shown.field().value(words);
-        if (value.isEmpty()) {
-            return garbled(channel, at, "the registers hold no number (" + raw + ")");
-        }
-        BigDecimal rounded = shown.rounded(value.get());
-        String text = rounded.toPlainString() + " " + channel.quantity().unit();
-        if (!Unit.possible(channel.quantity(), rounded)) {
-            return garbled(channel, at, "the registers hold " + text + ", which nothing can have (" + raw + ")");
-        }
-        List<String> doubts = new ArrayList<>(flags);
-        shown.limits()
-                .filter(limits -> !limits.hold(value.get()))
-                .ifPresent(limits ->
-                        doubts.add("outside " + limits.in(channel.quantity().unit())));
-        return doubts.isEmpty()
-                ? new Reading.Value(channel, at, rounded, raw)
-                : new Reading.Doubtful(channel, at, rounded, raw, String.join("; ", doubts));
-    }
-
-    private static Reading garbled(Channel channel, Instant at, String detail) {
-        return new Reading.Absent(channel, at, Trouble.GARBLED, detail);
+        return one.field()
+                .value(words)
+                .map(value -> one.shown().reading(value, raw, flags, at, "the registers hold"))
+                .orElseGet(() -> one.shown().absent(at, Trouble.GARBLED, "the registers hold no number (" + raw + ")"));
     }
 
     private static String hex(List<Integer> words) {

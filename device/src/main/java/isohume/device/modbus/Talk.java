@@ -2,25 +2,33 @@
 package isohume.device.modbus;
 
 import isohume.device.Trouble;
+import isohume.device.line.Deadline;
+import isohume.device.line.Heard;
+import isohume.device.line.Line;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /** Questions to one unit on a line, under one deadline, by the thread that holds the line. */
 final class Talk {
-    private final TcpLine line;
+    private final Line line;
+    private final Framing framing;
     private final int unit;
     private final Deadline deadline;
     private boolean registersMissing;
 
-    Talk(TcpLine line, int unit, Deadline deadline) {
+    Talk(Line line, Framing framing, int unit, Deadline deadline) {
         this.line = line;
+        this.framing = framing;
         this.unit = unit;
         this.deadline = deadline;
     }
 
     Reply ask(Ask ask) {
-        return line.ask(ask, unit, deadline);
+        return switch (line.ask(framing.question(ask, unit), deadline)) {
+            case Heard.Said<Reply>(Reply reply) -> reply;
+            case Heard.Nothing<Reply>(Trouble trouble, String detail) -> new Reply.No(trouble, detail);
+        };
     }
 
     /** Reads spans one after the other; once the device is silent or gone, the rest shares that fate. */

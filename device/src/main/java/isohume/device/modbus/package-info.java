@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 /**
- * Instruments and chambers that speak Modbus TCP, driven by a description that a person wrote. Start at
- * {@link isohume.device.modbus.DeviceDescription}, then {@link isohume.device.modbus.Devices}.
+ * Instruments and chambers that speak Modbus over TCP or a serial line, driven by a description that a person wrote. Start at
+ * {@link isohume.device.modbus.ModbusDescription}.
  *
- * <p>The bytes are made and judged by classes without input or output ({@code Frames}, {@code ReadingCodec},
- * {@code ControlCodec}); {@code TcpLine} moves them. State: one connection per host and port. Errors: trouble on the
+ * <p>The bytes are made and judged by classes without input or output ({@code TcpFrames}, {@code RtuFrames},
+ * {@code ReadingCodec}, {@code ControlCodec}); a line moves them. Errors: trouble on the
  * wire is an outcome; a faulty description is a {@link isohume.device.sheet.SheetError}.
  *
  * <p>The frames are encoded by a Modbus library; its client is not used, because it takes a reply from another unit or

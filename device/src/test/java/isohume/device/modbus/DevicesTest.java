@@ -12,6 +12,7 @@ import isohume.device.Chamber;
 import isohume.device.Instrument;
 import isohume.device.Reading;
 import isohume.device.Trouble;
+import isohume.device.driver.Devices;
 import java.time.Duration;
 import java.time.InstantSource;
 import java.util.ArrayList;
@@ -83,8 +84,7 @@ class DevicesTest {
     @Test
     void closing_all_ends_a_read_that_is_waiting() throws Exception {
         Instrument probe = devices.open(
-                DeviceDescription.parse(PROBE.replace("300", "20000"), "probe.yaml")
-                        .withAddress("127.0.0.1", server.port()),
+                Parsed.tcp(PROBE.replace("300", "20000"), "probe.yaml").withAddress("127.0.0.1", server.port()),
                 InstantSource.system());
         server.next((good, socket) -> devices.close());
         FutureTask<List<Reading>> read = new FutureTask<>(probe::read);
@@ -128,8 +128,7 @@ class DevicesTest {
     }
 
     private Instrument open(String host) {
-        return devices.open(
-                DeviceDescription.parse(PROBE, "probe.yaml").withAddress(host, server.port()), InstantSource.system());
+        return devices.open(Parsed.tcp(PROBE, "probe.yaml").withAddress(host, server.port()), InstantSource.system());
     }
 
     private static void assertGood(List<Reading> readings) {

@@ -3,9 +3,7 @@ package isohume.device.modbus;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import isohume.device.Channel;
 import isohume.device.Unit;
-import isohume.quantity.Quantity;
 import java.math.BigDecimal;
 import java.util.HexFormat;
 import java.util.List;
@@ -94,29 +92,6 @@ class FieldTest {
                 Unit.KELVIN);
         assertEquals(0, field.value(List.of(932)).orElseThrow().compareTo(new BigDecimal("20.05"))); // 293.2 K
         assertEquals(Optional.of(List.of(932)), field.registers(new BigDecimal("20.05")));
-    }
-
-    @ParameterizedTest
-    @CsvSource({
-        "20.125,  0.01,  20.12", // a half goes to the even step
-        "20.135,  0.01,  20.14",
-        "-20.125, 0.01,  -20.12",
-        "20.1251, 0.01,  20.13",
-        "20.3,    0.5,   20.5",
-        "20.25,   0.5,   20.0",
-        "101318,  10,    101320",
-        "0.004,   0.010, 0.00",
-        "-0.004,  0.01,  0.00",
-    })
-    void the_value_shown_is_the_nearest_step(BigDecimal value, BigDecimal resolution, String shown) {
-        Channel channel = new Channel("a", "t", Quantity.TEMPERATURE);
-        Field field = new Field(
-                Table.INPUT, 0, NumberType.INT16, WordOrder.BIG, BigDecimal.ONE, BigDecimal.ZERO, Unit.CELSIUS);
-        assertEquals(
-                shown,
-                new Shown(channel, field, resolution, Optional.empty())
-                        .rounded(value)
-                        .toPlainString());
     }
 
     private static List<Integer> words(String hex) {

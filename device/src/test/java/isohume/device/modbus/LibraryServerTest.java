@@ -12,6 +12,7 @@ import isohume.device.Answer;
 import isohume.device.Chamber;
 import isohume.device.Reading;
 import isohume.device.Setpoint;
+import isohume.device.driver.Devices;
 import isohume.quantity.RelativeHumidity;
 import isohume.quantity.Temperature;
 import java.net.ServerSocket;
@@ -56,8 +57,7 @@ class LibraryServerTest {
         server.start();
         try (Devices devices = new Devices()) {
             talk((Chamber) devices.open(
-                    DeviceDescription.parse(DESCRIPTION, "chamber.yaml").withAddress("127.0.0.1", port),
-                    InstantSource.system()));
+                    Parsed.tcp(DESCRIPTION, "chamber.yaml").withAddress("127.0.0.1", port), InstantSource.system()));
         } finally {
             server.stop();
         }

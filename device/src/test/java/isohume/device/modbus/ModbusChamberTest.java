@@ -9,6 +9,7 @@ import isohume.device.Answer;
 import isohume.device.Chamber;
 import isohume.device.Setpoint;
 import isohume.device.Trouble;
+import isohume.device.driver.Devices;
 import isohume.quantity.RelativeHumidity;
 import isohume.quantity.Temperature;
 import java.time.InstantSource;
@@ -25,7 +26,7 @@ class ModbusChamberTest {
     private final FakeServer server = new FakeServer(1);
     private final Devices devices = new Devices();
     private final Chamber chamber = (Chamber) devices.open(
-            DeviceDescription.parse("""
+            Parsed.tcp("""
                             device: chamber
                             title: Portable chamber
                             line: {modbus-tcp: {host: 127.0.0.1, port: 8640, unit: 1}, timeout-ms: 400}
@@ -35,8 +36,7 @@ class ModbusChamberTest {
                               temperature: {address: 0, type: int16, scale: 0.01, unit: °C, limits: [-10, 50]}
                               humidity: {address: 1, type: uint16, scale: 0.01, unit: "% RH", limits: [3, 97]}
                               run: {address: 2, on: 1, off: 0}
-                            """, "chamber.yaml").withAddress("127.0.0.1", server.port()),
-            InstantSource.system());
+                            """, "chamber.yaml").withAddress("127.0.0.1", server.port()), InstantSource.system());
 
     @AfterEach
     void unplug() {

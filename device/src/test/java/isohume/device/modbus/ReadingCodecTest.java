@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 class ReadingCodecTest {
     private static final Instant NOW = Instant.parse("2026-03-31T08:00:00Z");
-    private static final ReadingCodec CODEC = new ReadingCodec(DeviceDescription.parse("""
+    private static final ReadingCodec CODEC = new ReadingCodec(Parsed.tcp("""
             device: mirror
             title: Reference dew-point mirror
             line: {modbus-tcp: {host: 127.0.0.1, port: 502, unit: 2}}

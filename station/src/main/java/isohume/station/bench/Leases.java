@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.station.bench;
 
-import isohume.device.modbus.DeviceDescription;
+import isohume.device.driver.DeviceDescription;
+import isohume.device.modbus.ModbusDescription;
 import isohume.journal.Journal;
 import isohume.run.lease.Holder;
 import isohume.run.lease.Lease;
@@ -24,8 +25,13 @@ public final class Leases {
      * @throws isohume.run.lease.LeaseRefused when another program has it
      */
     public static Lease of(DeviceDescription chamber, Journal journal, InstantSource clock) {
-        String address = numeric(chamber.host()) + ":" + chamber.port() + " unit " + chamber.unit();
-        return Lease.take(journal, address, holder(), LOCKS, clock);
+        String unit = chamber instanceof ModbusDescription modbus ? " unit " + modbus.unit() : "";
+        return Lease.take(journal, address(chamber.place()) + unit, holder(), LOCKS, clock);
+    }
+
+    private static String address(String place) {
+        int port = place.lastIndexOf(':');
+        return port < 0 ? place : numeric(place.substring(0, port)) + place.substring(port);
     }
 
     /** One chamber has one address, however it is called. */

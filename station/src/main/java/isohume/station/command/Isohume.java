@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
             ConvertCommand.class,
             VerifyCommand.class,
             SimulateCommand.class,
+            DeviceCommand.class,
             ValidateCommand.class,
             HelpCommand.class
         },

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.station.command;
 
-import isohume.device.modbus.DeviceDescription;
+import isohume.device.driver.DeviceDescription;
+import isohume.device.protocol.Protocol;
 import isohume.journal.SqliteJournal;
 import isohume.run.lease.Lease;
 import isohume.station.bench.Leases;
@@ -17,6 +18,7 @@ import isohume.station.web.Web;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.Optional;
@@ -35,6 +37,8 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true)
 @SuppressWarnings("NullAway.Init") // picocli fills the fields
 final class ServeCommand implements Callable<Integer> {
+    private static final Duration PATIENCE = Duration.ofMillis(300); // a poll comes each second at most
+
     @Mixin
     private Address address;
 
@@ -60,11 +64,11 @@ final class ServeCommand implements Callable<Integer> {
             }
             Texts texts = Texts.in(
                     Optional.ofNullable(plan.toAbsolutePath().getParent()).orElseThrow());
-            Function<String, DeviceDescription> descriptions = name -> DeviceDescription.parse(texts.text(name), name);
+            Function<String, DeviceDescription> descriptions = name -> Protocol.parse(texts.text(name), name);
             Optional<Lease> lease = worksheet.get().devices().stream()
                     .findFirst()
                     .map(chamber -> Leases.of(descriptions.apply(chamber), journal, clock));
-            OpenBench bench = OpenBench.of(worksheet.get(), descriptions, clock);
+            OpenBench bench = OpenBench.of(worksheet.get(), descriptions, PATIENCE, clock);
             try (Workplace workplace = new Workplace(journal, worksheet.get(), bench, new WallTime(clock), lease)) {
                 workplace.watchRoom(() -> data.toFile().getUsableSpace());
                 int closed = workplace.closeCutOff();

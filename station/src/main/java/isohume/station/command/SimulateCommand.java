@@ -4,7 +4,7 @@ package isohume.station.command;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import isohume.device.Channel;
-import isohume.device.modbus.DeviceDescription;
+import isohume.device.modbus.ModbusDescription;
 import isohume.simulator.BenchParameters;
 import isohume.simulator.Pace;
 import isohume.simulator.SimulatedBench;
@@ -95,13 +95,13 @@ final class SimulateCommand implements Callable<Integer> {
 
     private void print(SimulatedBench bench) {
         PrintWriter answer = spec.commandLine().getOut();
-        List<DeviceDescription> devices = bench.descriptions();
+        List<ModbusDescription> devices = bench.descriptions();
         if (json) {
             answer.println(tree(bench, devices));
         } else {
-            answer.println("Modbus TCP at " + devices.getFirst().host() + ":" + bench.port());
+            answer.println("Modbus TCP at " + devices.getFirst().place());
             TextTable table = new TextTable(List.of(">unit", "device", "what it is", "channels"));
-            for (DeviceDescription device : devices) {
+            for (ModbusDescription device : devices) {
                 String channels =
                         device.channels().stream().map(SimulateCommand::text).collect(Collectors.joining(", "));
                 table.row(List.of(String.valueOf(device.unit()), device.id(), device.title(), channels));
@@ -120,11 +120,11 @@ final class SimulateCommand implements Callable<Integer> {
         return unit.isEmpty() ? channel.name() : channel.name() + " [" + unit + "]";
     }
 
-    private ObjectNode tree(SimulatedBench bench, List<DeviceDescription> devices) {
+    private ObjectNode tree(SimulatedBench bench, List<ModbusDescription> devices) {
         ObjectNode node = JsonNodeFactory.instance.objectNode();
-        node.put("host", devices.getFirst().host()).put("port", bench.port());
+        node.put("host", SimulatedBench.HOST).put("port", bench.port());
         node.put("seed", seed).put("speed", speed).put("start", bench.now().toString());
-        for (DeviceDescription device : devices) {
+        for (ModbusDescription device : devices) {
             ObjectNode one = node.withArray("/devices").addObject();
             one.put("unit", device.unit()).put("id", device.id()).put("title", device.title());
             for (Channel channel : device.channels()) {

@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.station.rehearsal;
 
-import isohume.device.modbus.DeviceDescription;
+import isohume.device.driver.DeviceDescription;
 import isohume.simulator.BenchParameters;
 import isohume.simulator.SimulatedBench;
 import isohume.station.bench.OpenBench;
 import isohume.station.job.Worksheet;
+import java.time.Duration;
 import java.time.Instant;
 
 /**
@@ -13,6 +14,8 @@ import java.time.Instant;
  * simulated devices as they call themselves: {@code mirror.yaml} is the one of the id {@code mirror}.
  */
 public final class Rehearsal implements AutoCloseable {
+    private static final Duration PATIENCE = Duration.ofSeconds(10); // simulated time waits for all
+
     private final Worksheet worksheet;
     private final SimulatedBench simulated;
     private final OpenBench open;
@@ -20,7 +23,7 @@ public final class Rehearsal implements AutoCloseable {
     private Rehearsal(Worksheet worksheet, BenchParameters parameters, long seed, Instant start) {
         this.worksheet = worksheet;
         simulated = SimulatedBench.start(parameters, seed, start, 0);
-        open = OpenBench.of(worksheet, this::description, simulated::now);
+        open = OpenBench.of(worksheet, this::description, PATIENCE, simulated::now);
     }
 
     /**

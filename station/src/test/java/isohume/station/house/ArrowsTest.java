@@ -87,8 +87,18 @@ class ArrowsTest {
                         "org.eclipse.microprofile..",
                         "org.jboss..",
                         "picocli..",
-                        "java.net.http..",
                         "com.sun.net.httpserver..")
+                .check(HOUSE);
+    }
+
+    @Test
+    void a_web_client_is_known_to_the_driver_for_web_devices_only() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackages("isohume.station..", "isohume.device.http..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("java.net.http..")
                 .check(HOUSE);
     }
 
