@@ -127,6 +127,72 @@ class BrowserIT {
     }
 
     @Test
+    void an_exported_file_is_asked_about_understood_kept_and_laid_over_the_reference() throws Exception {
+        browser.manage().window().setSize(new Dimension(1024, 600));
+        ExportedFiles files = new ExportedFiles(Files.createTempDirectory("exports"));
+        take(files.utf16Reference());
+        assertEquals("Understood", outcome());
+        keep("import-utf-16");
+        keepFile();
+        take(files.german());
+        assertEquals("In doubt", outcome());
+        keep("import-german-questions");
+        answer("zone", "+01:00");
+        assertEquals("Understood", outcome());
+        keep("import-german");
+        keepFile();
+        browser.findElement(By.cssSelector("form[method=get] button")).click();
+        until(() -> !browser.findElements(By.cssSelector("svg.overlay")).isEmpty(), "the overlay");
+        keep("import-overlay");
+        assertTrue(browser.findElement(By.className("offset")).getText().contains("ahead by 7"), "754 s");
+        browser.findElement(By.id("operator")).sendKeys("M. Example");
+        browser.findElement(By.cssSelector("form[method=post] button")).click();
+        until(() -> browser.getCurrentUrl().endsWith("/import"), "the list of imported files");
+        keep("import");
+        browser.manage().window().setSize(new Dimension(1280, 800));
+        browser.get(program.address());
+    }
+
+    @Test
+    void an_american_file_and_a_broken_one_are_told_apart() throws Exception {
+        ExportedFiles files = new ExportedFiles(Files.createTempDirectory("exports"));
+        take(files.american());
+        assertEquals("In doubt", outcome());
+        answer("zone", "America/Chicago");
+        assertEquals("Understood", outcome());
+        keep("import-american");
+        take(files.brokenInThreePlaces());
+        answer("zone", "+01:00");
+        assertEquals("Cannot be read as it is", outcome());
+        assertEquals(3, browser.findElements(By.cssSelector("table.broken tbody tr")).size());
+        keep("import-broken");
+        browser.get(program.address());
+    }
+
+    private static void take(Path file) throws Exception {
+        browser.get(program.address() + "import");
+        browser.findElement(By.id("file")).sendKeys(file.toAbsolutePath().toString());
+        browser.findElement(By.cssSelector("form[enctype] button")).click();
+        until(() -> browser.getCurrentUrl().contains("/import/"), "what is in the file");
+    }
+
+    private static String outcome() throws Exception {
+        return browser.findElement(By.className("outcome")).getText();
+    }
+
+    private static void answer(String key, String value) throws Exception {
+        browser.findElement(By.name("b." + key)).sendKeys(value);
+        browser.findElement(By.cssSelector("form.questions button")).click();
+        until(() -> browser.findElements(By.name("b." + key)).isEmpty(), "the answer");
+    }
+
+    private static void keepFile() throws Exception {
+        browser.findElement(By.id("operator")).sendKeys("M. Example");
+        browser.findElement(By.cssSelector("form[method=post] button")).click();
+        until(() -> browser.getCurrentUrl().endsWith("/clock"), "the kept file");
+    }
+
+    @Test
     void a_picture_that_says_nothing_to_the_blind_is_objected_to() throws Exception {
         browser.get("data:text/html,<html lang=en><title>A picture</title><main><img src=nothing.png></main>");
         assertTrue(Accessibility.objections(browser).toString().contains("image-alt"), "the rules are at work");

@@ -26,8 +26,9 @@ record Heading(String text, Optional<Quantity> quantity, Optional<Unit> unit, bo
     private static final Pattern MIRROR = Pattern.compile("mirror|spiegel|miroir|espejo|specchio");
 
     /** Humidity of other kinds; and least, greatest or mean values over some time, which no display showed. */
-    private static final Pattern OTHER = Pattern.compile("\\b(min|max|avg|mean|mittel\\w*|moyenne|media|std|stddev|minim\\w*"
-            + "|maxim\\w*|average|absolute? (?!p|d)\\w*|specific|spez\\w*|mixing|misch\\w*|alarm|limit|battery|batterie|set ?point)\\b");
+    private static final Pattern OTHER = Pattern.compile(
+            "\\b(min|max|avg|mean|mittel\\w*|moyenne|media|std|stddev|minim\\w*"
+                    + "|maxim\\w*|average|absolute? (?!p|d)\\w*|specific|spez\\w*|mixing|misch\\w*|alarm|limit|battery|batterie|set ?point)\\b");
 
     static {
         word(

@@ -28,7 +28,10 @@ final class Instants {
 
     /** The step in the middle of all. */
     Duration interval() {
-        long[] steps = IntStream.range(1, count).mapToLong(i -> millis[i] - millis[i - 1]).sorted().toArray();
+        long[] steps = IntStream.range(1, count)
+                .mapToLong(i -> millis[i] - millis[i - 1])
+                .sorted()
+                .toArray();
         return Duration.ofMillis(steps.length == 0 ? 1000 : steps[steps.length / 2]);
     }
 

@@ -151,8 +151,7 @@ final class Recognition {
             doubts.find(
                     Finding.Kind.TIME,
                     said.get().line(),
-                    "the zone is " + said.get().zone() + ", by \""
-                            + said.get().text() + "\"");
+                    "the zone is " + said.get().zone() + ", by \"" + said.get().text() + "\"");
             return Optional.of(said.get().zone());
         }
         List<Choice> choices = new ArrayList<>();

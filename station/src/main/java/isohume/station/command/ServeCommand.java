@@ -9,6 +9,8 @@ import isohume.station.bench.OpenBench;
 import isohume.station.bench.WallTime;
 import isohume.station.bench.Workplace;
 import isohume.station.desk.JournalDesk;
+import isohume.station.imported.ImportedFiles;
+import isohume.station.imported.Intake;
 import isohume.station.job.Texts;
 import isohume.station.job.Worksheet;
 import isohume.station.web.Web;
@@ -76,7 +78,8 @@ final class ServeCommand implements Callable<Integer> {
     }
 
     private void serve(SqliteJournal journal, Optional<Workplace> workplace, InstantSource clock) {
-        JournalDesk desk = new JournalDesk(journal, workplace, clock, ZoneId.systemDefault(), "");
+        JournalDesk desk = new JournalDesk(journal, workplace, clock, ZoneId.systemDefault(), "")
+                .taking(new Intake(data, new ImportedFiles(data, journal)));
         Web.serve(desk, address.host(), address.port(), at -> System.err.println("Isohume is at " + at));
     }
 }

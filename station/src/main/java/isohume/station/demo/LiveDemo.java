@@ -6,6 +6,8 @@ import isohume.journal.StreamName;
 import isohume.simulator.BenchParameters;
 import isohume.station.bench.Workplace;
 import isohume.station.desk.JournalDesk;
+import isohume.station.imported.ImportedFiles;
+import isohume.station.imported.Intake;
 import isohume.station.rehearsal.Rehearsal;
 import isohume.station.rehearsal.SimulatedTime;
 import isohume.station.web.Web;
@@ -64,7 +66,8 @@ public final class LiveDemo {
             String remark = String.format(
                     Locale.ROOT, "Demonstration: a simulated bench, %.0f times as fast as real time.", speed);
             JournalDesk desk = new JournalDesk(
-                    journal, Optional.of(workplace), bench.simulated()::now, ZoneId.systemDefault(), remark);
+                            journal, Optional.of(workplace), bench.simulated()::now, ZoneId.systemDefault(), remark)
+                    .taking(new Intake(data, new ImportedFiles(data, journal)));
             Web.serve(
                     desk,
                     host,

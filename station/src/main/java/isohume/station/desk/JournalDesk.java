@@ -12,6 +12,7 @@ import isohume.run.Phase;
 import isohume.station.Program;
 import isohume.station.bench.RecordedRun;
 import isohume.station.bench.Workplace;
+import isohume.station.imported.Intake;
 import isohume.station.paper.Papers;
 import isohume.station.web.Desk;
 import java.io.IOException;
@@ -33,6 +34,7 @@ public final class JournalDesk implements Desk {
     private final InstantSource clock;
     private final ZoneId zone;
     private final String remark;
+    private Optional<Intake> intake = Optional.empty();
     private final Map<StreamName, Course> courses = new HashMap<>();
     private final Map<StreamName, Evaluated> evaluated = new HashMap<>();
 
@@ -51,6 +53,17 @@ public final class JournalDesk implements Desk {
         this.clock = clock;
         this.zone = zone;
         this.remark = remark;
+    }
+
+    /** The same with a place where exported files come in. */
+    public JournalDesk taking(Intake intake) {
+        this.intake = Optional.of(intake);
+        return this;
+    }
+
+    @Override
+    public Optional<Intake> intake() {
+        return intake;
     }
 
     @Override

@@ -11,13 +11,12 @@ import isohume.device.export.Understanding.Refused;
 import isohume.device.export.Understanding.Understood;
 import isohume.device.sheet.Sheet;
 import isohume.result.alignment.TimedValues;
-import java.math.BigDecimal;
+import isohume.station.imported.Intake;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /** An exported file that is to be evaluated. */
 record RecordedFile(LoggedTable table) {
@@ -52,17 +51,7 @@ record RecordedFile(LoggedTable table) {
 
     /** What a channel shows, without gaps, in seconds of its clock; nothing if it has no such channel. */
     Optional<TimedValues> values(String channel) {
-        return table.column(channel).map(column -> {
-            int[] rows = IntStream.range(0, table.size())
-                    .filter(row -> table.shown(row, column).isPresent())
-                    .toArray();
-            return new TimedValues(
-                    IntStream.of(rows).mapToDouble(this::seconds).toArray(),
-                    IntStream.of(rows)
-                            .mapToObj(row -> table.shown(row, column).orElseThrow())
-                            .mapToDouble(BigDecimal::doubleValue)
-                            .toArray());
-        });
+        return Intake.values(table, channel);
     }
 
     double seconds(int row) {

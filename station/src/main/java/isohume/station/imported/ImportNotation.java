@@ -12,6 +12,7 @@ import java.time.Instant;
 final class ImportNotation {
     private static final JsonMapper JSON = JsonMapper.builder().build();
     private static final int IMPORTED = 1;
+    private static final int ALIGNED = 2;
 
     private ImportNotation() {}
 
@@ -29,6 +30,23 @@ final class ImportNotation {
                         .put("first", imported.first().toString())
                         .put("last", imported.last().toString())
                         .toString());
+    }
+
+    static Fact encode(Aligned aligned) {
+        return new Fact(
+                ALIGNED,
+                JSON.createObjectNode()
+                        .put("reference", aligned.reference())
+                        .put("offset_s", aligned.offsetSeconds())
+                        .put("expanded_s", aligned.expandedSeconds())
+                        .put("drift_s_per_day", aligned.driftSecondsPerDay())
+                        .put("how", aligned.how())
+                        .put("operator", aligned.operator())
+                        .toString());
+    }
+
+    static boolean isImport(Fact fact) {
+        return fact.form() == IMPORTED;
     }
 
     static Imported decode(Fact fact) {

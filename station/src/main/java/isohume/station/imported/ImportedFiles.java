@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.station.imported;
 
+import isohume.device.export.Answers;
+import isohume.device.export.Export;
+import isohume.device.export.LoggedTable;
+import isohume.device.export.Profile;
 import isohume.device.export.Understanding.Understood;
 import isohume.journal.Entry;
 import isohume.journal.Journal;
@@ -21,6 +25,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The files that a data folder keeps: each untouched, under the hash of its bytes, with a fact in the journal for each
@@ -65,6 +70,11 @@ public final class ImportedFiles {
         return ImportNotation.decode(written.fact());
     }
 
+    /** Writes down that a person looked at an overlay and confirmed it. */
+    public void confirm(String sha256, Aligned aligned) {
+        journal.append(new StreamName(KIND, sha256), ImportNotation.encode(aligned));
+    }
+
     private long copy(Path file, String hash) throws IOException {
         Files.createDirectories(folder);
         Path kept = folder.resolve(hash);
@@ -87,9 +97,19 @@ public final class ImportedFiles {
     public List<Imported> all() {
         List<Imported> all = new ArrayList<>();
         for (StreamName stream : journal.streams(KIND)) {
-            journal.read(stream, 0, 1000).forEach(entry -> all.add(ImportNotation.decode(entry.fact())));
+            journal.read(stream, 0, 1000).stream()
+                    .filter(entry -> ImportNotation.isImport(entry.fact()))
+                    .forEach(entry -> all.add(ImportNotation.decode(entry.fact())));
         }
         return all;
+    }
+
+    /** The readings of an imported file, by the profile of its import. */
+    Optional<LoggedTable> table(Imported imported) {
+        Profile profile = Profile.read(imported.profile(), imported.name());
+        return Export.of(folder.resolve(imported.sha256())).by(profile, Answers.none()) instanceof Understood read
+                ? Optional.of(read.table())
+                : Optional.empty();
     }
 
     private static MessageDigest sha256() {

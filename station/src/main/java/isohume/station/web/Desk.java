@@ -5,6 +5,7 @@ import isohume.journal.Entry;
 import isohume.result.Results;
 import isohume.run.Order;
 import isohume.run.Phase;
+import isohume.station.imported.Intake;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
@@ -58,6 +59,11 @@ public interface Desk {
 
     /** Begins that plan. Returns once its first fact is on disk. */
     Told begin(String operator);
+
+    /** Where exported files come in; empty where no data folder keeps them. */
+    default Optional<Intake> intake() {
+        return Optional.empty();
+    }
 
     /**
      * A run in the list of runs.

@@ -13,6 +13,9 @@ interface Texts {
     @Message("Runs")
     String runs();
 
+    @Message("Import")
+    String imports();
+
     @Message("Convert")
     String convert();
 
