@@ -6,6 +6,7 @@ import isohume.device.recorded.RecordedError;
 import isohume.device.recorded.RecordingRefused;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -79,6 +80,7 @@ final class Doubts {
     /** Whatever stands in the way of a reading; errors go before questions. */
     Optional<Understanding> obstacle() {
         if (broken()) {
+            errors.sort(Comparator.comparingLong(RecordedError::line).thenComparingInt(RecordedError::column));
             return Optional.of(new Understanding.Refused(errors, findings));
         }
         return open() ? Optional.of(new Understanding.InDoubt(questions, findings)) : Optional.empty();
