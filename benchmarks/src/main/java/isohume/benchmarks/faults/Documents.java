@@ -11,7 +11,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.time.Duration;
 import java.util.Objects;
 
 /** The demonstration's documents with a shorter plan, and devices that are given up on sooner. */
@@ -24,8 +23,6 @@ final class Documents {
               readings: 15
               longest-minutes: 150
             """;
-
-    private static final Duration PATIENCE = Duration.ofSeconds(10); // simulated time waits for all
 
     private Documents() {}
 
@@ -42,7 +39,7 @@ final class Documents {
 
     /** @param contact whether the chamber tells of its door */
     static OpenBench open(Worksheet worksheet, SimulatedBench bench, NightTime time, boolean contact) {
-        return OpenBench.of(worksheet, name -> description(name, bench, contact), PATIENCE, time);
+        return OpenBench.of(worksheet, name -> description(name, bench, contact), time);
     }
 
     private static DeviceDescription description(String name, SimulatedBench bench, boolean contact) {

@@ -26,20 +26,20 @@ public final class Leases {
      */
     public static Lease of(DeviceDescription chamber, Journal journal, InstantSource clock) {
         String unit = chamber instanceof ModbusDescription modbus ? " unit " + modbus.unit() : "";
-        return Lease.take(journal, address(chamber.place()) + unit, holder(), LOCKS, clock);
+        String address = numeric(chamber.place()) + unit;
+        return Lease.take(journal, address, holder(), LOCKS, clock);
     }
 
-    private static String address(String place) {
-        int port = place.lastIndexOf(':');
-        return port < 0 ? place : numeric(place.substring(0, port)) + place.substring(port);
-    }
-
-    /** One chamber has one address, however it is called. */
-    private static String numeric(String host) {
+    /** One chamber has one address, however it is called; a serial port is called by its path. */
+    private static String numeric(String place) {
+        int colon = place.lastIndexOf(':');
+        if (place.startsWith("/") || colon < 0) {
+            return place;
+        }
         try {
-            return InetAddress.getByName(host).getHostAddress();
+            return InetAddress.getByName(place.substring(0, colon)).getHostAddress() + place.substring(colon);
         } catch (UnknownHostException unknown) {
-            return host;
+            return place;
         }
     }
 

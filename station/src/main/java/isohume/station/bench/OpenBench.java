@@ -13,21 +13,40 @@ import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
 /** A worksheet's bench with its lines open. Closing it lets go of them and leaves the chamber as it is. */
-public record OpenBench(Bench bench, Devices devices, Abreast others) implements AutoCloseable {
+public record OpenBench(Bench bench, Devices devices) implements AutoCloseable {
     /**
-     * Opens every device that the worksheet names.
+     * Opens every device that the worksheet names; they are read one after the other, as suits a bench whose time stands
+     * still meanwhile.
      *
      * @param descriptions the description of each name
-     * @param patience how long a poll waits for the slowest of them; what is later is taken by the next poll
      * @throws IllegalArgumentException when the first device is no chamber
      */
     public static OpenBench of(
+            Worksheet worksheet, Function<String, DeviceDescription> descriptions, InstantSource clock) {
+        return of(worksheet, descriptions, clock, others -> others);
+    }
+
+    /**
+     * As {@link #of}; all but the chamber are read at the same time, so that one that is dead delays no other.
+     *
+     * @param patience how long a poll waits for the slowest of them; what is later is taken by the next poll
+     */
+    public static OpenBench abreast(
             Worksheet worksheet,
             Function<String, DeviceDescription> descriptions,
             Duration patience,
             InstantSource clock) {
+        return of(worksheet, descriptions, clock, others -> List.of(new Abreast(others, patience, clock)));
+    }
+
+    private static OpenBench of(
+            Worksheet worksheet,
+            Function<String, DeviceDescription> descriptions,
+            InstantSource clock,
+            UnaryOperator<List<Instrument>> together) {
         Devices devices = new Devices();
         List<Instrument> opened = new ArrayList<>();
         for (String name : worksheet.devices()) {
@@ -38,14 +57,13 @@ public record OpenBench(Bench bench, Devices devices, Abreast others) implements
             throw new IllegalArgumentException(
                     "the bench names no chamber that can be told where to go; its description needs a chamber section");
         }
-        Abreast others = new Abreast(opened.subList(1, opened.size()), patience, clock);
-        Bench bench = new Bench(chamber, List.of(others)).watched(worksheet.bounds(), worksheet.policies());
-        return new OpenBench(bench, devices, others);
+        Bench bench = new Bench(chamber, together.apply(opened.subList(1, opened.size())))
+                .watched(worksheet.bounds(), worksheet.policies());
+        return new OpenBench(bench, devices);
     }
 
     @Override
     public void close() {
-        others.close();
         devices.close();
     }
 }

@@ -68,7 +68,7 @@ final class ServeCommand implements Callable<Integer> {
             Optional<Lease> lease = worksheet.get().devices().stream()
                     .findFirst()
                     .map(chamber -> Leases.of(descriptions.apply(chamber), journal, clock));
-            OpenBench bench = OpenBench.of(worksheet.get(), descriptions, PATIENCE, clock);
+            OpenBench bench = OpenBench.abreast(worksheet.get(), descriptions, PATIENCE, clock);
             try (Workplace workplace = new Workplace(journal, worksheet.get(), bench, new WallTime(clock), lease)) {
                 workplace.watchRoom(() -> data.toFile().getUsableSpace());
                 int closed = workplace.closeCutOff();

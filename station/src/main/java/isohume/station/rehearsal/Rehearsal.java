@@ -6,7 +6,6 @@ import isohume.simulator.BenchParameters;
 import isohume.simulator.SimulatedBench;
 import isohume.station.bench.OpenBench;
 import isohume.station.job.Worksheet;
-import java.time.Duration;
 import java.time.Instant;
 
 /**
@@ -14,8 +13,6 @@ import java.time.Instant;
  * simulated devices as they call themselves: {@code mirror.yaml} is the one of the id {@code mirror}.
  */
 public final class Rehearsal implements AutoCloseable {
-    private static final Duration PATIENCE = Duration.ofSeconds(10); // simulated time waits for all
-
     private final Worksheet worksheet;
     private final SimulatedBench simulated;
     private final OpenBench open;
@@ -23,7 +20,7 @@ public final class Rehearsal implements AutoCloseable {
     private Rehearsal(Worksheet worksheet, BenchParameters parameters, long seed, Instant start) {
         this.worksheet = worksheet;
         simulated = SimulatedBench.start(parameters, seed, start, 0);
-        open = OpenBench.of(worksheet, this::description, PATIENCE, simulated::now);
+        open = OpenBench.of(worksheet, this::description, simulated::now);
     }
 
     /**
