@@ -24,7 +24,7 @@ final class Frozen implements Detector {
     private static final int TIMES_LONGER = 5; // than it ever kept one
     private static final double LIVELY = 0.7; // steps a poll; two values in turn make 0.5 at most, and may rightly end
     private static final Duration SLOWEST = Duration.ofMinutes(3); // for a sensor to answer to what its air does
-    private static final double STEPS = 3; // of the last digit, that the air must have moved
+    private static final double STEPS = 3; // of the display, that the air must have moved
     private static final double HUMIDITY = 0.25; // % RH, the least that counts as moved
     private static final double TEMPERATURE = 0.1; // K
 
@@ -46,11 +46,12 @@ final class Frozen implements Detector {
         }
 
         void keep(Reading.Value value, Poll poll, Map<String, Double> others) {
+            double moved =
+                    shown == null ? 0 : shown.subtract(value.shown()).abs().doubleValue();
+            step = moved > 0 ? Math.min(step, moved) : step;
             if (poll.still() && shown != null && kept <= TIMES_LONGER * longest) {
                 polls++; // until it may have stopped, for its habit is that of before
-                double moved = shown.subtract(value.shown()).abs().doubleValue();
                 travelled += moved;
-                step = moved > 0 ? Math.min(step, moved) : step;
             }
             if (shown != null && shown.compareTo(value.shown()) == 0) {
                 kept++;
@@ -116,8 +117,9 @@ final class Frozen implements Detector {
 
     /** Most that tell of the same air have moved, for long enough that this one should have too. */
     private Optional<String> moved(Track track, Poll poll, Reading.Value value) {
-        double least = Math.max(
-                STEPS * value.shown().ulp().doubleValue(), least(value.channel().quantity()));
+        Quantity quantity = value.channel().quantity();
+        double step = Double.isInfinite(track.step) ? coarsest(quantity) : track.step; // a register's may be finer
+        double least = Math.max(STEPS * step, least(quantity));
         double moved = moved(track.witnesses, witnesses(poll, value));
         if (moved < least) {
             track.movedAt = Instant.MAX;
@@ -131,7 +133,7 @@ final class Frozen implements Detector {
                         value.shown().toPlainString(),
                         value.channel().quantity().unit(),
                         moved,
-                        unitOfWitness(value.channel().quantity())))
+                        unitOfWitness(quantity)))
                 : Optional.empty();
     }
 
@@ -143,6 +145,14 @@ final class Frozen implements Detector {
                 .sorted()
                 .toArray();
         return moves.length < 2 ? 0 : moves[(moves.length - 1) / 2];
+    }
+
+    /** The last digit of the coarsest displays in use; common practice, no source. */
+    private static double coarsest(Quantity quantity) {
+        return switch (quantity) {
+            case RELATIVE_HUMIDITY -> 1; // % RH
+            case DEW_POINT, TEMPERATURE, PRESSURE, DEPOSIT, WATER_LEVEL -> 0.1; // K
+        };
     }
 
     private static double least(Quantity quantity) {
