@@ -10,11 +10,15 @@ import isohume.run.Plan;
 import isohume.run.PlanSheet;
 import isohume.run.Roles;
 import isohume.run.RunFact;
+import isohume.run.order.Constraints;
+import isohume.run.reach.Attainment;
+import isohume.run.reach.Range;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Everything written down before the work, read and checked.
@@ -22,36 +26,79 @@ import java.util.Optional;
  * @param devices names of the device descriptions: the chamber's first, then references and instruments under test;
  *     empty when the readings come from elsewhere
  * @param depositBy who decided on the phase of the mirror's deposit, for readings that come from elsewhere
+ * @param capacity what the bench is capable of
  * @param record the documents themselves, to be kept with the run
  */
 public record Worksheet(
-        Job job, Plan plan, Roles roles, List<String> devices, Optional<String> depositBy, String record) {
+        Job job,
+        Plan plan,
+        Roles roles,
+        List<String> devices,
+        Optional<String> depositBy,
+        Capacity capacity,
+        Ordering ordering,
+        String record) {
+    /**
+     * What the plan says about the order of its points.
+     *
+     * @param stated numbers of the points whose direction is written down
+     */
+    public record Ordering(Constraints constraints, Set<Integer> stated) {
+        public Ordering {
+            stated = Set.copyOf(stated);
+        }
+    }
+
     public Worksheet {
         devices = List.copyOf(devices);
     }
 
     /** A plan and what it names, from its folder. */
     public static Worksheet read(Path plan) {
+        return read(plan, true);
+    }
+
+    /** As {@link #read(Path)}, for somebody who looks at it: points may be beyond the bench's reach. */
+    public static Worksheet draft(Path plan) {
+        return read(plan, false);
+    }
+
+    private static Worksheet read(Path plan, boolean reachable) {
         Path folder = plan.toAbsolutePath().getParent();
         Path name = plan.getFileName();
         if (folder == null || name == null) {
             throw new IllegalArgumentException(plan + " is a folder; name the plan's file");
         }
-        return read(Texts.in(folder), name.toString());
+        return read(Texts.in(folder), name.toString(), reachable);
     }
 
     /** A plan and what it names. */
     public static Worksheet read(Texts texts, String planName) {
+        return read(texts, planName, true);
+    }
+
+    /** As {@link #read(Texts, String)}, with points that may be beyond the bench's reach. */
+    public static Worksheet draft(Texts texts, String planName) {
+        return read(texts, planName, false);
+    }
+
+    private static Worksheet read(Texts texts, String planName, boolean reachable) {
         Kept kept = new Kept(texts);
         Sheet plan = kept.sheet(planName);
         BenchSheet bench = new BenchSheet(kept.sheet(plan.text("bench")));
         Sheet order = plan.section("job");
         Formulation formulation = order.oneOfOr("formulation", Formulation.class, Formulation.SONNTAG_1990);
-        Plan points = new PlanSheet(bench.reach(), MoistAir.by(formulation)).read(plan);
+        PlanSheet form = reachable
+                ? new PlanSheet(new Attainment(bench.reach(), MoistAir.by(formulation)))
+                : PlanSheet.ofAnyReach();
+        Plan points = form.read(plan);
+        Ordering ordering = new Ordering(OrderSheet.read(plan.optional("order")), PlanSheet.statedDirections(plan));
         List<Item> items = new ArrayList<>();
+        List<Range> ranges = new ArrayList<>();
         List<String> devices = new ArrayList<>(bench.devices());
         for (Sheet item : plan.list("instruments")) {
             items.add(ItemSheet.read(item));
+            ranges.addAll(ItemSheet.ranges(item));
             if (item.has("device")) {
                 devices.add(item.text("device"));
             }
@@ -61,7 +108,16 @@ public record Worksheet(
         refuseTwice(plan, items);
         Optional<String> depositBy = order.has("deposit-by") ? Optional.of(order.text("deposit-by")) : Optional.empty();
         Job job = job(order, formulation, bench, items);
-        return new Worksheet(job, points, bench.roles(channels(items)), devices, depositBy, kept.record());
+        Capacity capacity = bench.capacity();
+        return new Worksheet(
+                job,
+                points,
+                bench.roles(channels(items)),
+                devices,
+                depositBy,
+                capacity.with(capacity.reach().and(ranges)),
+                ordering,
+                kept.record());
     }
 
     private static Job job(Sheet order, Formulation formulation, BenchSheet bench, List<Item> items) {
