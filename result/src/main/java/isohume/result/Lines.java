@@ -1,15 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.result;
 
+import isohume.quantity.Quantity;
 import isohume.result.Characterisation.AtTemperature;
 import isohume.uncertainty.Distribution;
 import isohume.uncertainty.Input;
 import isohume.uncertainty.Origin;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Gathers the lines of one budget. Every line names its evidence, so that a reviewer can go and look. */
 final class Lines {
+    private static final String SETTLING = "still to settle, against the reference";
     private static final int SETTLING_TAIL_SECONDS = 600; // common practice, no source
 
     private static final double CREEP_SHARE = 0.004; // of a change of humidity, common practice, no source
@@ -31,13 +34,12 @@ final class Lines {
     }
 
     Lines noise(String symbol, String description, Track track, String unit) {
-        String evidence = "this record, detrended";
-        lines.add(Input.of(symbol, description, 0, unit, track.noise(), Origin.MEASURED, evidence));
+        lines.add(Input.of(symbol, description, 0, unit, track.noise(), track.origin(), track.evidence()));
         return this;
     }
 
-    /** The reading of an instrument under test: its mean, last digit, noise, and what it had still to change. */
-    Lines reading(Track shown, Track difference, Specification channel) {
+    /** The reading of an instrument under test: its mean, last digit and noise. */
+    Lines reading(Track shown, Specification channel) {
         String unit = channel.quantity().differenceUnit();
         lines.add(Input.of(
                 "u_res",
@@ -47,14 +49,44 @@ final class Lines {
                 new Distribution.Rectangular(channel.resolution() / 2),
                 Origin.MEASURED,
                 "last digit on the path that was read"));
-        return noise("u_rep", "repeatability of the instrument", shown, unit)
-                .halfWidth(
-                        "u_settle",
-                        "still to settle, against the reference",
-                        Math.max(difference.driftOverHalf(), difference.perSecond() * SETTLING_TAIL_SECONDS),
-                        unit,
-                        Origin.MEASURED,
-                        "slope of the difference times a tail of " + SETTLING_TAIL_SECONDS / 60 + " min");
+        return noise("u_rep", "repeatability of the instrument", shown, unit);
+    }
+
+    /** What the reading had still to change, as the run that took the record knew it. */
+    Lines settling(StillToCome toCome, Quantity quantity) {
+        return standard(
+                "u_settle",
+                SETTLING,
+                toCome.ofUncorrected(),
+                quantity.differenceUnit(),
+                Origin.MEASURED,
+                String.format(
+                        Locale.ROOT,
+                        "tail fitted to all since the set point: %.2g ± %.2g, not corrected for",
+                        toCome.value(),
+                        toCome.standardUncertainty()));
+    }
+
+    /** The same before anything is read: what waiting is meant to leave. */
+    Lines settlingLeft(double standardUncertainty, Quantity quantity) {
+        return standard(
+                "u_settle",
+                SETTLING,
+                standardUncertainty,
+                quantity.differenceUnit(),
+                Origin.ASSUMED,
+                "what the settling rule leaves");
+    }
+
+    /** The same, of a record that nothing is known of but itself. */
+    Lines settling(Track difference, Quantity quantity) {
+        return halfWidth(
+                "u_settle",
+                SETTLING,
+                Math.max(difference.driftOverHalf(), difference.perSecond() * SETTLING_TAIL_SECONDS),
+                quantity.differenceUnit(),
+                Origin.MEASURED,
+                "slope of the difference times a tail of " + SETTLING_TAIL_SECONDS / 60 + " min");
     }
 
     /**
@@ -123,8 +155,8 @@ final class Lines {
                         what + ": drift in the record",
                         track.driftOverHalf(),
                         "K",
-                        Origin.MEASURED,
-                        "slope of this record")
+                        track.origin(),
+                        track.evidence())
                 .noise(prefix + "rep", what + ": noise", track, "K");
     }
 

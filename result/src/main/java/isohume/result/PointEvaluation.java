@@ -2,32 +2,17 @@
 package isohume.result;
 
 import isohume.moistair.MoistAir;
-import isohume.quantity.Phase;
 import isohume.quantity.Quantity;
-import isohume.result.Characterisation.AtTemperature;
 import isohume.result.PointResult.Conditions;
 import isohume.uncertainty.Budget;
-import isohume.uncertainty.Origin;
-import isohume.uncertainty.conformity.Conformity;
-import isohume.uncertainty.conformity.Decision;
-import isohume.uncertainty.conformity.DecisionRule;
-import isohume.uncertainty.conformity.Tolerance;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** One recording: the references once, then each instrument against them. */
 final class PointEvaluation {
-    private static final double DRY_PERCENT = 20; // below, sorption in the sample line counts for more
-    private static final double EQUATION_WATER = 1e-4; // relative, common practice, no source
-    private static final double EQUATION_ICE = 1e-3; // relative, common practice, no source
-    private static final double ENHANCEMENT_RATIO = 1e-4; // relative, common practice, no source
-
-    private final Job job;
     private final Recording recording;
-    private final HumidityModel model;
-    private final Track dewPoint;
-    private final Track temperature;
-    private final AtTemperature place;
+    private final Situation situation;
     private final Conditions conditions;
     private final double before;
 
@@ -38,39 +23,31 @@ final class PointEvaluation {
      */
     PointEvaluation(Job job, MoistAir air, Recording recording, double before) {
         this.before = before;
-        this.job = job;
         this.recording = recording;
         List<Recording.Row> rows = recording.rows();
-        this.dewPoint = Track.of(rows, Recording.Row::dewPoint);
-        this.temperature = Track.of(rows, Recording.Row::temperature);
-        double pressure = corrected(Quantity.PRESSURE, Track.of(rows, Recording.Row::pressure));
-        this.model = new HumidityModel(air, recording.deposit(), pressure);
-        this.place = job.characterisation().at(temperature.mean());
-        this.conditions = conditions(rows, pressure);
-    }
-
-    /** Reference humidity of this point, % RH. */
-    double humidity() {
-        return conditions.relativeHumidity();
-    }
-
-    private Conditions conditions(List<Recording.Row> rows, double pressure) {
-        double dew = corrected(Quantity.DEW_POINT, dewPoint);
-        double celsius = corrected(Quantity.TEMPERATURE, temperature);
-        return new Conditions(
+        Track dewPoint = Track.of(rows, Recording.Row::dewPoint);
+        Track temperature = Track.of(rows, Recording.Row::temperature);
+        double pressure = Situation.corrected(
+                job, Quantity.PRESSURE, Track.of(rows, Recording.Row::pressure).mean());
+        HumidityModel model = new HumidityModel(air, recording.deposit(), pressure);
+        double dew = Situation.corrected(job, Quantity.DEW_POINT, dewPoint.mean());
+        double celsius = Situation.corrected(job, Quantity.TEMPERATURE, temperature.mean());
+        double humidity = model.reference(dew, celsius, mirrorAboveChamber());
+        this.situation = new Situation(job, model, dewPoint, temperature, mirrorAboveChamber(), humidity);
+        this.conditions = new Conditions(
                 dew,
                 recording.deposit(),
                 recording.depositBy(),
                 celsius,
-                model.reference(dew, celsius, mirrorAboveChamber()),
+                humidity,
                 pressure,
                 rows.getFirst().at(),
                 rows.getLast().at());
     }
 
-    private double corrected(Quantity quantity, Track track) {
-        return track.mean()
-                + Certified.at(job.reference(quantity), track.mean()).correction();
+    /** Reference humidity of this point, % RH. */
+    double humidity() {
+        return conditions.relativeHumidity();
     }
 
     private double mirrorAboveChamber() {
@@ -98,57 +75,32 @@ final class PointEvaluation {
     }
 
     private PointResult humidity(Item item, Specification channel, List<Recording.Row> rows, Track shown) {
+        String key = item.key(channel.quantity());
         Track difference = Track.of(
                 rows,
-                r -> shown(r, item.key(channel.quantity()))
-                        - model.reference(r.dewPoint(), r.temperature(), r.mirrorPressure() - r.pressure()));
-        Characterisation study = job.characterisation();
-        String evidence = "characterisation " + study.number();
-        boolean dry = conditions.relativeHumidity() < DRY_PERCENT;
-        Lines lines = new Lines()
-                .reading(shown, difference, channel)
-                .creep(conditions.relativeHumidity() - before)
-                .reference("d_", "dew point", job.reference(Quantity.DEW_POINT), dewPoint)
-                .halfWidth("d_cont", "dew point: condensate", study.condensate(), "K", Origin.ASSUMED, evidence)
-                .halfWidth(
-                        "d_line",
-                        "dew point: sample line",
-                        dry ? study.dryLine() : study.line(),
-                        "K",
-                        Origin.CERTIFICATE,
-                        evidence)
-                .pressureDifference(mirrorAboveChamber(), study.pressureDifference(), evidence)
-                .reference("t_", "air temperature", job.reference(Quantity.TEMPERATURE), temperature)
-                .place(place, evidence)
-                .standard(
-                        "e_eq",
-                        "saturation equation, relative",
-                        recording.deposit() == Phase.ICE ? EQUATION_ICE : EQUATION_WATER,
-                        "1",
-                        Origin.ASSUMED,
-                        job.formulation().title())
-                .standard(
-                        "f_eq",
-                        "ratio of enhancement factors, relative",
-                        ENHANCEMENT_RATIO,
-                        "1",
-                        Origin.ASSUMED,
-                        job.formulation().title());
-        Budget budget = model.budget("error of " + item.id() + ", relative humidity", lines.all());
-        return result(item, channel, shown, difference, budget);
+                r -> shown(r, key)
+                        - situation
+                                .model()
+                                .reference(r.dewPoint(), r.temperature(), r.mirrorPressure() - r.pressure()));
+        Lines lines = new Lines().reading(shown, channel);
+        StillToCome toCome = recording.toCome().get(key);
+        if (toCome == null) {
+            lines = lines.settling(difference, channel.quantity()).creep(conditions.relativeHumidity() - before);
+        } else {
+            lines = lines.settling(toCome, channel.quantity());
+        }
+        return result(item, channel, shown, difference, situation.humidity(item, lines));
     }
 
     private PointResult temperature(Item item, Specification channel, List<Recording.Row> rows, Track shown) {
-        Track difference =
-                Track.of(rows, channel.resolution(), r -> shown(r, item.key(channel.quantity())) - r.temperature());
-        String evidence = "characterisation " + job.characterisation().number();
-        Lines lines = new Lines()
-                .reading(shown, difference, channel)
-                .reference("t_", "air temperature", job.reference(Quantity.TEMPERATURE), temperature)
-                .place(place, evidence)
-                .halfWidth("t_stem", "heat along the stem or port", place.stem(), "K", Origin.CERTIFICATE, evidence);
-        Budget budget = TemperatureModel.budget("error of " + item.id() + ", temperature", lines.all());
-        return result(item, channel, shown, difference, budget);
+        String key = item.key(channel.quantity());
+        Track difference = Track.of(rows, channel.resolution(), r -> shown(r, key) - r.temperature());
+        Lines lines = new Lines().reading(shown, channel);
+        @Nullable StillToCome toCome = recording.toCome().get(key);
+        lines = toCome == null
+                ? lines.settling(difference, channel.quantity())
+                : lines.settling(toCome, channel.quantity());
+        return result(item, channel, shown, difference, situation.temperature(item, lines));
     }
 
     private PointResult result(Item item, Specification channel, Track shown, Track difference, Budget budget) {
@@ -159,24 +111,10 @@ final class PointEvaluation {
                 shown.mean() - budget.value(),
                 shown.mean(),
                 budget,
-                decide(channel, shown.mean(), budget),
+                situation.decide(channel, shown.mean(), budget.value(), budget),
                 recording.rows().size(),
                 difference.effectiveNumber(),
                 conditions);
-    }
-
-    private Optional<Decision> decide(Specification channel, double reading, Budget budget) {
-        Tolerance tolerance = Tolerance.symmetric(channel.toleranceAt(reading));
-        return switch (job.decision()) {
-            case NONE -> Optional.empty();
-            case SIMPLE_ACCEPTANCE -> Optional.of(decide(budget, tolerance, DecisionRule.SIMPLE_ACCEPTANCE));
-            case GUARD_BAND -> Optional.of(decide(budget, tolerance, DecisionRule.GUARD_BAND_U));
-            case GUARD_BAND_FOUR_ANSWERS -> Optional.of(decide(budget, tolerance, DecisionRule.FOUR_OUTCOMES));
-        };
-    }
-
-    private static Decision decide(Budget budget, Tolerance tolerance, DecisionRule rule) {
-        return Conformity.decide(budget.value(), budget.expanded(), budget.coverageFactor(), tolerance, rule);
     }
 
     private static double shown(Recording.Row row, String key) {

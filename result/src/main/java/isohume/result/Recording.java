@@ -13,9 +13,17 @@ import java.util.Map;
  * @param deposit the phase on the mirror while recording
  * @param depositBy who decided on the phase: the mirror's own report, an operator, the file
  * @param rows in order of time, at least one
+ * @param toCome what each channel had still to change against the reference, by {@code instrument/quantity_key}; a
+ *     channel of which nothing but its readings is known is missing
  */
-public record Recording(Point point, Phase deposit, String depositBy, List<Row> rows) {
+public record Recording(Point point, Phase deposit, String depositBy, List<Row> rows, Map<String, StillToCome> toCome) {
+    /** Readings of which nothing is known beside them. */
+    public Recording(Point point, Phase deposit, String depositBy, List<Row> rows) {
+        this(point, deposit, depositBy, rows, Map.of());
+    }
+
     public Recording {
+        toCome = Map.copyOf(toCome);
         rows = List.copyOf(rows);
         if (rows.isEmpty()) {
             throw new IllegalArgumentException("point " + point.number() + " has no readings");

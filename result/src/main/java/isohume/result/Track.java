@@ -2,6 +2,7 @@
 package isohume.result;
 
 import isohume.uncertainty.Distribution;
+import isohume.uncertainty.Origin;
 import isohume.uncertainty.series.Drift;
 import isohume.uncertainty.series.Series;
 import java.time.Duration;
@@ -13,7 +14,13 @@ import java.util.function.ToDoubleFunction;
  * One signal over a record, taken apart into its mean, its drift and the noise about it, so that no spread is counted
  * twice.
  */
-record Track(double mean, double driftOverHalf, double perSecond, Distribution.MeanOfReadings noise) {
+record Track(
+        double mean,
+        double driftOverHalf,
+        double perSecond,
+        Distribution.MeanOfReadings noise,
+        Origin origin,
+        String evidence) {
     private static final double SURE = 0.95;
 
     private static final double SINGLE_STEP = 1.5; // slope of one step in the middle of a record, in steps per record
@@ -31,7 +38,7 @@ record Track(double mean, double driftOverHalf, double perSecond, Distribution.M
         double[] values = rows.stream().mapToDouble(signal).toArray();
         Series series = Series.of(seconds, values);
         if (values.length < 3) {
-            return new Track(series.mean(), 0, 0, series.distribution());
+            return measured(series.mean(), 0, 0, series.distribution());
         }
         Drift drift = series.drift();
         double[] residuals = new double[values.length];
@@ -44,11 +51,28 @@ record Track(double mean, double driftOverHalf, double perSecond, Distribution.M
                 ? Math.abs(drift.slopePerSecond())
                 : Math.min(Math.abs(drift.slopePerSecond()), drift.standardError());
         slope = Math.max(0, slope - SINGLE_STEP * step / series.durationSeconds());
-        return new Track(
+        return measured(
                 series.mean(),
                 slope * middle,
                 slope,
                 Series.of(seconds, residuals).distribution());
+    }
+
+    private static Track measured(
+            double mean, double driftOverHalf, double perSecond, Distribution.MeanOfReadings noise) {
+        return new Track(mean, driftOverHalf, perSecond, noise, Origin.MEASURED, "this record, its line and about it");
+    }
+
+    /** A signal before any of it is read: steady, with the noise that its kind usually has. */
+    static Track assumed(double mean, double uncertaintyOfMean, int readings) {
+        double scatter = uncertaintyOfMean * Math.sqrt(readings);
+        return new Track(
+                mean,
+                0,
+                0,
+                new Distribution.MeanOfReadings(scatter, readings),
+                Origin.ASSUMED,
+                "usual for its kind, " + readings + " readings");
     }
 
     double effectiveNumber() {

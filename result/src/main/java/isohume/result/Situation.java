@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.result;
+
+import isohume.quantity.Phase;
+import isohume.quantity.Quantity;
+import isohume.result.Characterisation.AtTemperature;
+import isohume.uncertainty.Budget;
+import isohume.uncertainty.Origin;
+import isohume.uncertainty.conformity.Conformity;
+import isohume.uncertainty.conformity.Decision;
+import isohume.uncertainty.conformity.DecisionRule;
+import isohume.uncertainty.conformity.Tolerance;
+import java.util.Optional;
+
+/**
+ * The air at one point as the references show it, and the budget of whatever is compared with it there. The same lines
+ * serve readings that were taken and readings that are only planned.
+ *
+ * @param dewPoint the dew or frost point as the reference shows it, °C
+ * @param temperature of the air as the reference shows it, °C
+ * @param mirrorAboveChamber pressure difference, Pa
+ * @param humidity reference relative humidity, % RH
+ */
+record Situation(
+        Job job, HumidityModel model, Track dewPoint, Track temperature, double mirrorAboveChamber, double humidity) {
+    private static final double DRY_PERCENT = 20; // below, sorption in the sample line counts for more
+    private static final double EQUATION_WATER = 1e-4; // relative, common practice, no source
+    private static final double EQUATION_ICE = 1e-3; // relative, common practice, no source
+    private static final double ENHANCEMENT_RATIO = 1e-4; // relative, common practice, no source
+
+    /** A value with its certificate's correction. */
+    static double corrected(Job job, Quantity quantity, double reading) {
+        return reading + Certified.at(job.reference(quantity), reading).correction();
+    }
+
+    /** Lines of a reading of relative humidity, completed. */
+    Budget humidity(Item item, Lines reading) {
+        Characterisation study = job.characterisation();
+        String evidence = "characterisation " + study.number();
+        Lines lines = reading.reference("d_", "dew point", job.reference(Quantity.DEW_POINT), dewPoint)
+                .halfWidth("d_cont", "dew point: condensate", study.condensate(), "K", Origin.ASSUMED, evidence)
+                .halfWidth(
+                        "d_line",
+                        "dew point: sample line",
+                        humidity < DRY_PERCENT ? study.dryLine() : study.line(),
+                        "K",
+                        Origin.CERTIFICATE,
+                        evidence)
+                .pressureDifference(mirrorAboveChamber, study.pressureDifference(), evidence)
+                .reference("t_", "air temperature", job.reference(Quantity.TEMPERATURE), temperature)
+                .place(place(), evidence)
+                .standard(
+                        "e_eq",
+                        "saturation equation, relative",
+                        model.deposit() == Phase.ICE ? EQUATION_ICE : EQUATION_WATER,
+                        "1",
+                        Origin.ASSUMED,
+                        job.formulation().title())
+                .standard(
+                        "f_eq",
+                        "ratio of enhancement factors, relative",
+                        ENHANCEMENT_RATIO,
+                        "1",
+                        Origin.ASSUMED,
+                        job.formulation().title());
+        return model.budget("error of " + item.id() + ", relative humidity", lines.all());
+    }
+
+    /** Lines of a reading of temperature, completed. */
+    Budget temperature(Item item, Lines reading) {
+        String evidence = "characterisation " + job.characterisation().number();
+        Lines lines = reading.reference("t_", "air temperature", job.reference(Quantity.TEMPERATURE), temperature)
+                .place(place(), evidence)
+                .halfWidth("t_stem", "heat along the stem or port", place().stem(), "K", Origin.CERTIFICATE, evidence);
+        return TemperatureModel.budget("error of " + item.id() + ", temperature", lines.all());
+    }
+
+    private AtTemperature place() {
+        return job.characterisation().at(temperature.mean());
+    }
+
+    /** What the job's rule says of an error; empty when it asks for no decision. */
+    Optional<Decision> decide(Specification channel, double reading, double error, Budget budget) {
+        Tolerance tolerance = Tolerance.symmetric(channel.toleranceAt(reading));
+        Optional<DecisionRule> rule = switch (job.decision()) {
+            case NONE -> Optional.empty();
+            case SIMPLE_ACCEPTANCE -> Optional.of(DecisionRule.SIMPLE_ACCEPTANCE);
+            case GUARD_BAND -> Optional.of(DecisionRule.GUARD_BAND_U);
+            case GUARD_BAND_FOUR_ANSWERS -> Optional.of(DecisionRule.FOUR_OUTCOMES);
+        };
+        return rule.map(r -> Conformity.decide(error, budget.expanded(), budget.coverageFactor(), tolerance, r));
+    }
+}
