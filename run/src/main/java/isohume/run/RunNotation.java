@@ -99,6 +99,11 @@ public final class RunNotation {
         }
     }
 
+    /** Whether a fact is an observation, which most are, without reading it. */
+    public static boolean observes(Fact fact) {
+        return fact.form() == OBSERVED;
+    }
+
     private static RunFact decode(int form, JsonNode node) {
         return switch (form) {
             case STARTED -> started(node);

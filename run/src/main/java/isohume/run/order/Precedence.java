@@ -2,6 +2,8 @@
 package isohume.run.order;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Which points come before which, and which may directly follow which. Closed under "before".
@@ -96,18 +98,35 @@ final class Precedence {
                 .allMatch(other -> other.percent() < stop.percent());
     }
 
-    /** Whether an order keeps to everything. */
-    boolean keeps(int[] order) {
+    /** What an order breaks first, in words; empty when it keeps to everything. */
+    Optional<String> broken(int[] order) {
         for (int a = 0; a < order.length; a++) {
-            if (!follows(a == 0 ? order.length : order[a - 1], order[a])) {
-                return false;
-            }
             for (int b = a + 1; b < order.length; b++) {
                 if (before[order[b]][order[a]]) {
-                    return false;
+                    return Optional.of(name(order[a]) + " comes before " + name(order[b]));
                 }
             }
         }
-        return true;
+        for (int a = 0; a < order.length; a++) {
+            if (!follows(a == 0 ? order.length : order[a - 1], order[a])) {
+                return Optional.of(name(order[a]) + " is not approached from the side that its direction says");
+            }
+        }
+        return Optional.empty();
+    }
+
+    private String name(int i) {
+        Stop stop = stops.get(i);
+        return String.format(
+                Locale.ROOT,
+                "point %d (%.1f °C, %.1f %% RH)",
+                stop.point().number(),
+                stop.point().temperature().celsius(),
+                stop.percent());
+    }
+
+    /** Whether an order keeps to everything. */
+    boolean keeps(int[] order) {
+        return broken(order).isEmpty();
     }
 }

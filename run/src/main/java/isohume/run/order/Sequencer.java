@@ -87,8 +87,8 @@ public final class Sequencer {
             points.add(new Point(
                     place + 1, stop.point().temperature(), stop.point().humidity(), direction(stops, order, place)));
         }
-        boolean kept = new Precedence(stops, constraints).keeps(order);
-        return new Sequence(points, were, times.whole(visits), bound, exact, kept);
+        Optional<String> broken = new Precedence(stops, constraints).broken(order);
+        return new Sequence(points, were, times.whole(visits), bound, exact, broken);
     }
 
     /** A free point has the direction in which it is approached; the first at a temperature goes the way that goes on. */

@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
             DemoCommand.class,
             ServeCommand.class,
             EvaluateCommand.class,
+            PlanCommand.class,
             ConvertCommand.class,
             VerifyCommand.class,
             SimulateCommand.class,

@@ -4,6 +4,7 @@ package isohume.station.job;
 import isohume.device.sheet.Sheet;
 import isohume.moistair.Formulation;
 import isohume.moistair.MoistAir;
+import isohume.quantity.DewPoint;
 import isohume.result.Item;
 import isohume.result.Job;
 import isohume.run.Plan;
@@ -13,6 +14,7 @@ import isohume.run.RunFact;
 import isohume.run.order.Constraints;
 import isohume.run.reach.Attainment;
 import isohume.run.reach.Range;
+import isohume.run.reach.Reach;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -118,6 +120,13 @@ public record Worksheet(
                 capacity.with(capacity.reach().and(ranges)),
                 ordering,
                 kept.record());
+    }
+
+    /** The same with the bench's streams as they were observed. */
+    public Worksheet now(Optional<DewPoint> dryFloor, Optional<DewPoint> wetCeiling) {
+        Reach reach = capacity.reach();
+        Capacity present = capacity.with(reach.with(reach.streams().observed(dryFloor, wetCeiling)));
+        return new Worksheet(job, plan, roles, devices, depositBy, present, ordering, record);
     }
 
     private static Job job(Sheet order, Formulation formulation, BenchSheet bench, List<Item> items) {
