@@ -5,6 +5,7 @@ import isohume.device.Answer;
 import isohume.device.Setpoint;
 import isohume.journal.Entry;
 import isohume.moistair.MoistAir;
+import isohume.run.reach.WayPoint;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -29,6 +30,7 @@ public final class Course {
     private Instant since = Instant.EPOCH;
     private Instant began = Instant.EPOCH;
     private @Nullable Setpoint target;
+    private Optional<WayPoint.Aim> onTheWay = Optional.empty();
     private @Nullable Answer answer;
     private @Nullable Moment latest;
     private @Nullable Ending ending;
@@ -54,7 +56,8 @@ public final class Course {
         switch (fact) {
             case RunFact.Started s -> start(s, entry.at());
             case RunFact.Resumed r -> ending = null;
-            case RunFact.Asked a -> ask(a);
+            case RunFact.Asked a -> ask(a.point(), a.target(), Optional.empty());
+            case RunFact.Detoured d -> ask(d.point(), d.target(), Optional.of(d.aim()));
             case RunFact.Answered a -> answer = a.answer();
             case RunFact.Observed o -> observe(o, entry.number());
             case RunFact.Entered e -> enter(e, entry.at());
@@ -73,11 +76,12 @@ public final class Course {
         since = at;
     }
 
-    private void ask(RunFact.Asked asked) {
+    private void ask(int number, Setpoint wanted, Optional<WayPoint.Aim> aim) {
         phase = Phase.APPROACH;
         recordRows = 0;
-        point = asked.point();
-        target = asked.target();
+        point = number;
+        target = wanted;
+        onTheWay = aim;
         need(settling).restart();
     }
 
@@ -178,6 +182,11 @@ public final class Course {
 
     public Optional<Setpoint> target() {
         return Optional.ofNullable(target);
+    }
+
+    /** What the condition that is asked for is for, if it is not the point itself. */
+    public Optional<WayPoint.Aim> onTheWay() {
+        return onTheWay;
     }
 
     public Optional<Answer> answer() {

@@ -7,7 +7,7 @@ import isohume.device.Setpoint;
 import isohume.journal.Entry;
 import isohume.journal.Journal;
 import isohume.journal.StreamName;
-import isohume.quantity.Point;
+import isohume.run.reach.WayPoint;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Locale;
@@ -25,6 +25,7 @@ public final class Run {
     private final Bench bench;
     private final Timekeeper time;
     private final Course course = new Course();
+    private final Journey journey;
     private final Queue<RunFact.Ordered> orders = new ConcurrentLinkedQueue<>();
 
     private Run(Journal journal, StreamName stream, Bench bench, Timekeeper time) {
@@ -32,6 +33,7 @@ public final class Run {
         this.stream = stream;
         this.bench = bench;
         this.time = time;
+        this.journey = new Journey(bench.way(), course);
     }
 
     /** A new run; its first fact is on disk when this returns. */
@@ -100,6 +102,9 @@ public final class Run {
     }
 
     private RunFact.Finished work() {
+        if (journey.needsLook()) {
+            write(new RunFact.Observed(time.instant(), bench.read()));
+        }
         Optional<RunFact.Finished> over = toNextPoint();
         Instant next = time.instant();
         while (over.isEmpty()) {
@@ -161,7 +166,11 @@ public final class Run {
     }
 
     private Optional<RunFact.Finished> approach() {
-        if (course.settled()) {
+        if (course.onTheWay().isPresent()) {
+            if (journey.passed()) {
+                return ask(course.point(), journey.onward());
+            }
+        } else if (course.settled()) {
             return enter(Phase.SOAK, "settled");
         }
         if (inPhaseFor().compareTo(course.plan().rules().longest()) > 0) {
@@ -204,13 +213,23 @@ public final class Run {
     }
 
     private Optional<RunFact.Finished> to(int number) {
-        Point point = course.plan().point(number);
-        Setpoint target = new Setpoint(point.temperature(), point.humidity());
-        write(new RunFact.Asked(number, target));
+        return ask(number, journey.first(number));
+    }
+
+    private Optional<RunFact.Finished> ask(int number, Optional<WayPoint> before) {
+        Setpoint target = before.map(WayPoint::target).orElseGet(() -> journey.target(number));
+        String purpose = before.map(
+                        w -> "on the way to point " + number + ": " + w.aim().words() + "; ")
+                .orElse("");
+        write(
+                before.isPresent()
+                        ? new RunFact.Detoured(number, target, before.get().aim())
+                        : new RunFact.Asked(number, target));
         Answer answer = bench.chamber().request(target);
         write(new RunFact.Answered(answer));
         return switch (answer) {
-            case Answer.Taken taken -> enter(Phase.APPROACH, "the chamber is set to " + inWords(taken.target()));
+            case Answer.Taken taken ->
+                enter(Phase.APPROACH, purpose + "the chamber is set to " + inWords(taken.target()));
             case Answer.AtRest atRest -> hold("the chamber is at rest and took no target");
             case Answer.Refused refused -> hold("the chamber refused " + inWords(target) + ": " + refused.why());
             case Answer.None none -> hold("the chamber did not answer: " + none.detail());

@@ -10,6 +10,7 @@ import isohume.device.Reading;
 import isohume.journal.Fact;
 import isohume.journal.JournalLost;
 import isohume.moistair.Formulation;
+import isohume.run.reach.WayPoint;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,6 +32,7 @@ public final class RunNotation {
     private static final int RECORDED = 8;
     private static final int RESTED = 9;
     private static final int FINISHED = 10;
+    private static final int DETOURED = 11;
 
     private RunNotation() {}
 
@@ -42,6 +44,12 @@ public final class RunNotation {
             case RunFact.Resumed r -> fact(RESUMED, node.put("operator", r.operator()));
             case RunFact.Asked a ->
                 fact(ASKED, node.put("point", a.point()).set("target", DeviceNotation.setpoint(a.target())));
+            case RunFact.Detoured d ->
+                fact(
+                        DETOURED,
+                        node.put("point", d.point())
+                                .put("aim", d.aim().name())
+                                .set("target", DeviceNotation.setpoint(d.target())));
             case RunFact.Answered a -> fact(ANSWERED, node.set("answer", DeviceNotation.answer(a.answer())));
             case RunFact.Observed o -> observed(node, o);
             case RunFact.Entered e ->
@@ -109,6 +117,11 @@ public final class RunNotation {
             case STARTED -> started(node);
             case RESUMED -> new RunFact.Resumed(node.get("operator").textValue());
             case ASKED -> new RunFact.Asked(node.get("point").intValue(), DeviceNotation.setpoint(node.get("target")));
+            case DETOURED ->
+                new RunFact.Detoured(
+                        node.get("point").intValue(),
+                        DeviceNotation.setpoint(node.get("target")),
+                        WayPoint.Aim.valueOf(node.get("aim").textValue()));
             case ANSWERED -> new RunFact.Answered(DeviceNotation.answer(node.get("answer")));
             case OBSERVED -> observed(node);
             case ENTERED ->

@@ -29,6 +29,7 @@ public final class Lessons {
         switch (fact) {
             case RunFact.Started started -> plan = started.plan();
             case RunFact.Asked a -> ask(a.point(), at);
+            case RunFact.Detoured d -> ask(d.point(), at);
             case RunFact.Entered entered -> enter(entered, at);
             case RunFact.Recorded recorded -> record(recorded.point(), at);
             case RunFact.Ordered ordered -> forget();

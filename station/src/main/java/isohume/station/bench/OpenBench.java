@@ -5,11 +5,14 @@ import isohume.device.Chamber;
 import isohume.device.Instrument;
 import isohume.device.modbus.DeviceDescription;
 import isohume.device.modbus.Devices;
+import isohume.moistair.MoistAir;
 import isohume.run.Bench;
+import isohume.run.reach.Way;
 import isohume.station.job.Worksheet;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** A worksheet's bench with its lines open. Closing it lets go of them and leaves the chamber as it is. */
@@ -32,7 +35,13 @@ public record OpenBench(Bench bench, Devices devices) implements AutoCloseable {
             throw new IllegalArgumentException(
                     "the bench names no chamber that can be told where to go; its description needs a chamber section");
         }
-        return new OpenBench(new Bench(chamber, opened.subList(1, opened.size())), devices);
+        return new OpenBench(new Bench(chamber, opened.subList(1, opened.size()), Optional.of(way(worksheet))), devices);
+    }
+
+    private static Way way(Worksheet worksheet) {
+        return new Way(
+                worksheet.capacity().reach(),
+                MoistAir.by(worksheet.job().formulation()));
     }
 
     @Override

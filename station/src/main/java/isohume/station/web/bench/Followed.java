@@ -52,6 +52,7 @@ final class Followed {
             case RunFact.Started s -> {}
             case RunFact.Resumed r -> {}
             case RunFact.Asked a -> {}
+            case RunFact.Detoured d -> {}
             case RunFact.Answered a -> {}
             case RunFact.Ordered o -> {}
             case RunFact.Recorded r -> {}
