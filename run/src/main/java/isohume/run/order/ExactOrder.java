@@ -15,6 +15,7 @@ import java.util.Optional;
  */
 final class ExactOrder {
     private static final int MOST_POINTS = 62; // bits of a set
+    private static final int MOST_FREE = 16;
     private static final int MOST_SETS = 140_000;
 
     private final Costs costs;
@@ -30,7 +31,7 @@ final class ExactOrder {
 
     /** The order; empty if there are too many sets to look at, or the constraints allow no order. */
     Optional<int[]> order() {
-        if (n > MOST_POINTS) {
+        if (n > MOST_POINTS || free() > MOST_FREE) {
             return Optional.empty();
         }
         Map<Long, double[]> layer = new LinkedHashMap<>();
@@ -47,6 +48,15 @@ final class ExactOrder {
         }
         double[] whole = layer.get((1L << n) - 1);
         return whole == null ? Optional.empty() : trace(whole);
+    }
+
+    /** Points that nothing has to come before; any of their sets can have been visited. */
+    private int free() {
+        int free = 0;
+        for (int j = 0; j < n; j++) {
+            free += ready(0, j) ? 1 : 0;
+        }
+        return free;
     }
 
     private void extend(long set, double[] minutes, Map<Long, double[]> next) {

@@ -11,7 +11,7 @@ final class LocalSearch {
     private static final double GAIN = 1e-7; // min; less is rounding
     private static final int LONGEST = 12; // of a stretch that is moved
     private static final long SEED = 1;
-    private static final int SHAKES = 400;
+    private static final int SHAKES = 300;
 
     private final Costs costs;
     private final Precedence precedence;
@@ -23,8 +23,13 @@ final class LocalSearch {
         this.n = costs.size();
     }
 
+    /** The best that can be had from an order without shaking it. */
+    int[] settled(int[] start) {
+        return descend(start.clone());
+    }
+
     int[] improve(int[] start) {
-        int[] best = descend(start.clone());
+        int[] best = settled(start);
         double minutes = costs.of(best);
         SplittableRandom random = new SplittableRandom(SEED);
         for (int i = 0; i < SHAKES; i++) {
@@ -69,39 +74,38 @@ final class LocalSearch {
     private int[] descend(int[] order) {
         boolean better = true;
         while (better) {
-            better = move(order) || turn(order);
+            boolean moved = move(order);
+            better = turn(order) || moved;
         }
         return order;
     }
 
+    /** From one place to another, neighbours or not; nothing beyond the last. */
     private double arc(int[] order, int from, int to) {
         return to >= n ? 0 : costs.of(from < 0 ? n : order[from], order[to]);
     }
 
-    /** Moves the stretch a..b behind place c, if that saves anything. */
+    /** Moves a stretch a..b behind a place c wherever that saves anything. */
     private boolean move(int[] order) {
+        boolean moved = false;
         for (int length = 1; length <= Math.min(LONGEST, n - 1); length++) {
             for (int a = 0; a + length <= n; a++) {
                 int b = a + length - 1;
-                double closed = arc(order, a - 1, a) + arc(order, b, b + 1) - bridge(order, a - 1, b + 1);
+                double closed = arc(order, a - 1, a) + arc(order, b, b + 1) - arc(order, a - 1, b + 1);
                 for (int c = -1; c < n; c++) {
                     if (c >= a - 1 && c <= b) {
                         continue;
                     }
-                    double opened = bridge(order, c, a) + bridge(order, b, c + 1) - arc(order, c, c + 1);
+                    double opened = arc(order, c, a) + arc(order, b, c + 1) - arc(order, c, c + 1);
                     if (opened - closed < -GAIN && mayPass(order, a, b, c)) {
                         shift(order, a, b, c);
-                        return true;
+                        moved = true;
+                        break; // another stretch stands there now
                     }
                 }
             }
         }
-        return false;
-    }
-
-    /** The arc between two places that are not neighbours yet. */
-    private double bridge(int[] order, int from, int to) {
-        return arc(order, from, to);
+        return moved;
     }
 
     private boolean mayPass(int[] order, int a, int b, int c) {
@@ -129,8 +133,9 @@ final class LocalSearch {
         }
     }
 
-    /** Turns the stretch a..b round, if that saves anything. */
+    /** Turns a stretch a..b round wherever that saves anything. */
     private boolean turn(int[] order) {
+        boolean moved = false;
         for (int a = 0; a < n - 1; a++) {
             double forward = 0;
             double backward = 0;
@@ -141,18 +146,19 @@ final class LocalSearch {
                 forward += costs.of(order[b - 1], order[b]);
                 backward += costs.of(order[b], order[b - 1]);
                 double old = arc(order, a - 1, a) + forward + arc(order, b, b + 1);
-                double turned = arc(order, a - 1, b) + backward + bridge(order, a, b + 1);
+                double turned = arc(order, a - 1, b) + backward + arc(order, a, b + 1);
                 if (turned - old < -GAIN && mayTurn(order, a, b)) {
                     for (int i = a, k = b; i < k; i++, k--) {
                         int kept = order[i];
                         order[i] = order[k];
                         order[k] = kept;
                     }
-                    return true;
+                    moved = true;
+                    break; // another stretch stands there now
                 }
             }
         }
-        return false;
+        return moved;
     }
 
     private boolean mayTurn(int[] order, int a, int b) {

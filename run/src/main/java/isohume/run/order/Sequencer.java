@@ -58,9 +58,10 @@ public final class Sequencer {
         List<int[]> starts = new ArrayList<>(List.of(search.nearest(), byTemperature(stops)));
         starts.add(IntStream.range(0, stops.size()).toArray());
         return starts.stream()
-                .map(search::improve)
+                .map(search::settled)
                 .filter(precedence::keeps)
                 .min(Comparator.comparingDouble(costs::of))
+                .map(search::improve)
                 .orElseThrow(() -> new IllegalStateException("no order keeps to the constraints"));
     }
 

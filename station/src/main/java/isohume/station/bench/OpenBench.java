@@ -35,13 +35,12 @@ public record OpenBench(Bench bench, Devices devices) implements AutoCloseable {
             throw new IllegalArgumentException(
                     "the bench names no chamber that can be told where to go; its description needs a chamber section");
         }
-        return new OpenBench(new Bench(chamber, opened.subList(1, opened.size()), Optional.of(way(worksheet))), devices);
+        return new OpenBench(
+                new Bench(chamber, opened.subList(1, opened.size()), Optional.of(way(worksheet))), devices);
     }
 
     private static Way way(Worksheet worksheet) {
-        return new Way(
-                worksheet.capacity().reach(),
-                MoistAir.by(worksheet.job().formulation()));
+        return new Way(worksheet.capacity().reach(), MoistAir.by(worksheet.job().formulation()));
     }
 
     @Override
