@@ -75,7 +75,7 @@ public final class Attainment {
 
     private Outcome outcome(Setpoint condition, Optional<Demand> demand) {
         double celsius = condition.temperature().celsius();
-        Optional<Edge> temperature = temperatureBeyond(celsius);
+        Optional<Edge> temperature = beyond(celsius);
         if (temperature.isPresent()) {
             return no(temperature.get(), condition);
         }
@@ -98,7 +98,8 @@ public final class Attainment {
         return near.isEmpty() ? new Outcome.Reachable() : new Outcome.Marginal(near);
     }
 
-    private Optional<Edge> temperatureBeyond(double celsius) {
+    /** What keeps the bench from a temperature, °C, at any humidity; empty when nothing does. The edge's figure says nothing. */
+    public Optional<Edge> beyond(double celsius) {
         double coldest = reach.coldest().celsius();
         double warmest = reach.warmest().celsius();
         if (celsius < coldest - ROUNDING || celsius > warmest + ROUNDING) {

@@ -5,14 +5,14 @@ import java.util.Locale;
 
 /** What can keep a bench from a condition. */
 public enum Limit {
-    TEMPERATURE("the chamber's temperature range"),
-    HUMIDITY("the chamber's humidity range"),
-    DRY_STREAM("the dry air is too wet for it"),
-    WET_STREAM("the wet air is too dry for it"),
-    SURFACE("the coldest surface would be wet"),
-    LINE("the sample line would be wet"),
-    MEASURED("nothing measures there"),
-    FORMULA("no formula vouches for it");
+    TEMPERATURE("beyond the chamber"),
+    HUMIDITY("beyond the chamber"),
+    DRY_STREAM("dry air too wet"),
+    WET_STREAM("wet air too dry"),
+    SURFACE("coldest surface would be wet"),
+    LINE("sample line would be wet"),
+    MEASURED("outside certified ranges"),
+    FORMULA("no formula");
 
     private final String words;
 

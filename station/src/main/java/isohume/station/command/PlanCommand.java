@@ -56,7 +56,7 @@ final class PlanCommand implements Callable<Integer> {
                 throw new IOException("there is no journal at " + file + "; name the folder that has journal.db in it");
             }
             try (SqliteJournal journal = SqliteJournal.open(file, InstantSource.system())) {
-                return PastRuns.lessons(journal, bench);
+                return new PastRuns(journal).lessons(bench);
             }
         }
     }

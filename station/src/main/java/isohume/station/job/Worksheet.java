@@ -19,6 +19,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -172,6 +173,11 @@ public record Worksheet(
     /** The first fact of a run of this worksheet. */
     public RunFact.Started started(String operator, String program) {
         return new RunFact.Started(plan, job.benchTitle(), roles, job.formulation(), operator, program, record);
+    }
+
+    /** The documents themselves by their names, the plan's first. */
+    public Map<String, String> documents() {
+        return Kept.documents(record);
     }
 
     /** The worksheet that a run was begun with, from the record that was kept with it. */

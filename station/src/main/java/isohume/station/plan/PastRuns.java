@@ -9,42 +9,58 @@ import isohume.run.RunNotation;
 import isohume.run.order.Lesson;
 import isohume.run.order.Lessons;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
-/** What the runs in a journal teach about a bench. */
+/** What the runs in a journal teach about a bench. Each fact is read once. Safe for any thread. */
 public final class PastRuns {
     private static final int PAGE = 500; // entries read at a time
 
-    private PastRuns() {}
+    private final Journal journal;
+    private final Map<StreamName, Followed> followed = new HashMap<>();
+
+    public PastRuns(Journal journal) {
+        this.journal = journal;
+    }
 
     /** The lessons of every run on a bench of that title, oldest first. */
-    public static List<Lesson> lessons(Journal journal, String bench) {
+    public synchronized List<Lesson> lessons(String bench) {
         List<Lesson> lessons = new ArrayList<>();
         for (StreamName stream : journal.streams("run")) {
-            List<Entry> first = journal.read(stream, 0, 1);
-            boolean here = !first.isEmpty()
-                    && RunNotation.decode(first.getFirst().fact()) instanceof RunFact.Started started
-                    && started.bench().equals(bench);
-            if (here) {
-                lessons.addAll(of(journal, stream));
+            Followed run = followed.computeIfAbsent(stream, s -> new Followed());
+            run.catchUp(journal, stream);
+            if (run.bench.equals(bench)) {
+                lessons.addAll(run.lessons.learned());
             }
         }
         return lessons;
     }
 
-    private static List<Lesson> of(Journal journal, StreamName stream) {
-        Lessons lessons = new Lessons();
-        long after = 0;
-        List<Entry> page;
-        do {
-            page = journal.read(stream, after, PAGE);
-            for (Entry entry : page) {
-                if (!RunNotation.observes(entry.fact())) {
-                    lessons.take(entry.at(), RunNotation.decode(entry.fact()));
-                }
-                after = entry.number();
+    /** One run, as far as it has been read. */
+    private static final class Followed {
+        private final Lessons lessons = new Lessons();
+        private String bench = "";
+        private long taken;
+
+        void catchUp(Journal journal, StreamName stream) {
+            List<Entry> page;
+            do {
+                page = journal.read(stream, taken, PAGE);
+                page.forEach(this::take);
+            } while (page.size() == PAGE);
+        }
+
+        private void take(Entry entry) {
+            taken = entry.number();
+            if (RunNotation.observes(entry.fact())) {
+                return;
             }
-        } while (page.size() == PAGE);
-        return lessons.learned();
+            RunFact fact = RunNotation.decode(entry.fact());
+            if (fact instanceof RunFact.Started started) {
+                bench = started.bench();
+            }
+            lessons.take(entry.at(), fact);
+        }
     }
 }

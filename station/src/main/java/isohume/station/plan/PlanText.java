@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -15,10 +16,28 @@ import java.util.stream.Collectors;
 public final class PlanText {
     private static final Pattern POINTS = Pattern.compile("(points|\"points\"|'points')\\s*:.*");
     private static final Pattern TITLE = Pattern.compile("(plan|\"plan\"|'plan')\\s*:.*");
+    private static final Pattern BENCH = Pattern.compile("(bench|\"bench\"|'bench')\\s*:.*");
     private static final Pattern REST = Pattern.compile("\\s.*|-.*|#.*|"); // what may go on below a key
     private static final int DECIMALS = 6;
 
     private PlanText() {}
+
+    /**
+     * A line of a plan's points.
+     *
+     * @param direction written down; empty where the order says it
+     */
+    public record Leg(double celsius, List<Double> percents, Optional<Direction> direction) {
+        public Leg {
+            percents = List.copyOf(percents);
+        }
+
+        private String line() {
+            return "  - {temperature: " + plain(celsius) + ", humidity: ["
+                    + percents.stream().map(PlanText::plain).collect(Collectors.joining(", ")) + "]"
+                    + direction.map(d -> ", direction: " + d.key()).orElse("") + "}";
+        }
+    }
 
     /**
      * The document with these points in place of its own.
@@ -27,6 +46,11 @@ public final class PlanText {
      * @throws IllegalArgumentException if the document has no line that begins with {@code points:}
      */
     public static String with(String document, List<Point> points, Set<Integer> stated) {
+        return with(document, legs(points, stated));
+    }
+
+    /** The same with legs. */
+    public static String with(String document, List<Leg> legs) {
         List<String> lines = new ArrayList<>(document.lines().toList());
         int first = line(lines, POINTS, "points");
         int end = first + 1;
@@ -42,7 +66,7 @@ public final class PlanText {
         lines.subList(first + 1, end).stream()
                 .filter(l -> l.strip().startsWith("#"))
                 .forEach(block::add);
-        block.addAll(legs(points, stated));
+        legs.stream().map(Leg::line).forEach(block::add);
         lines.subList(first, end).clear();
         lines.addAll(first, block);
         return String.join("\n", lines) + "\n";
@@ -53,6 +77,13 @@ public final class PlanText {
         List<String> lines = new ArrayList<>(document.lines().toList());
         String quoted = title.replace("\\", "\\\\").replace("\"", "\\\"");
         lines.set(line(lines, TITLE, "plan"), "plan: \"" + quoted + "\"");
+        return String.join("\n", lines) + "\n";
+    }
+
+    /** The document with another name for its bench's file. */
+    static String onBench(String document, String bench) {
+        List<String> lines = new ArrayList<>(document.lines().toList());
+        lines.set(line(lines, BENCH, "bench"), "bench: " + bench);
         return String.join("\n", lines) + "\n";
     }
 
@@ -70,8 +101,9 @@ public final class PlanText {
         return line.isBlank() || line.startsWith("#");
     }
 
-    private static List<String> legs(List<Point> points, Set<Integer> stated) {
-        List<String> legs = new ArrayList<>();
+    /** Points as legs; a direction is written down where it was, and where the order does not say it. */
+    public static List<Leg> legs(List<Point> points, Set<Integer> stated) {
+        List<Leg> legs = new ArrayList<>();
         int from = 0;
         for (int i = 1; i <= points.size(); i++) {
             boolean over = i == points.size()
@@ -84,18 +116,16 @@ public final class PlanText {
         return legs;
     }
 
-    private static void leg(List<Point> leg, Set<Integer> stated, List<String> legs) {
+    private static void leg(List<Point> leg, Set<Integer> stated, List<Leg> legs) {
         boolean said = leg.stream().anyMatch(p -> stated.contains(p.number()));
         if (!said && followsFromOrder(leg)) {
-            legs.add(leg(leg, ""));
+            legs.add(leg(leg, Optional.empty()));
             return;
         }
         int from = 0;
         for (int i = 1; i <= leg.size(); i++) {
             if (i == leg.size() || leg.get(i).direction() != leg.get(from).direction()) {
-                legs.add(leg(
-                        leg.subList(from, i),
-                        ", direction: " + leg.get(from).direction().key()));
+                legs.add(leg(leg.subList(from, i), Optional.of(leg.get(from).direction())));
                 from = i;
             }
         }
@@ -116,10 +146,11 @@ public final class PlanText {
         return true;
     }
 
-    private static String leg(List<Point> leg, String direction) {
-        String humidities = leg.stream().map(p -> plain(p.humidity().percent())).collect(Collectors.joining(", "));
-        return "  - {temperature: " + plain(leg.getFirst().temperature().celsius()) + ", humidity: [" + humidities + "]"
-                + direction + "}";
+    private static Leg leg(List<Point> leg, Optional<Direction> direction) {
+        return new Leg(
+                leg.getFirst().temperature().celsius(),
+                leg.stream().map(p -> p.humidity().percent()).toList(),
+                direction);
     }
 
     /** As a person would write it: what kelvins add in the last places is left out. */
