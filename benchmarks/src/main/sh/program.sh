@@ -6,7 +6,7 @@
 . "$root/build/find-java.sh"
 
 jar=$root/benchmarks/target/isohume-benchmarks-0.1.0-SNAPSHOT.jar
-rooms=(quantity moistair uncertainty benchmarks)
+rooms=(quantity moistair uncertainty journal device simulator run result certificate station benchmarks)
 
 outdated() {
     [ -f "$jar" ] || return 0
@@ -21,7 +21,7 @@ build() (
     cd "$root" || exit 1
     say "building, once…"
     begun=$(mktemp) || exit 1
-    if ! mvn -q -B -ntp package -pl benchmarks -am -Dmaven.test.skip=true >build/build.log 2>&1; then
+    if ! mvn -q -B -ntp package -pl benchmarks -am -Dmaven.test.skip=true -Dquarkus.build.skip=true >build/build.log 2>&1; then
         tail -n 40 build/build.log >&2
         say "could not be built; above is the end of build/build.log"
         exit 1
@@ -42,6 +42,9 @@ start() {
             build || exit 1
         fi
         build_turn_over
+    fi
+    if [ "$JAVA_MAJOR" -ge 23 ]; then
+        properties+=(--sun-misc-unsafe-memory-access=allow) # JMH uses it
     fi
     exec "$JAVA_HOME/bin/java" ${properties[@]+"${properties[@]}"} \
         -cp "$jar:$root/benchmarks/target/lib/*" "$class" "$@"

@@ -6,19 +6,24 @@ import java.util.OptionalDouble;
 /**
  * One measured figure.
  *
- * @param bar what the figure may be at most, where one was set
+ * @param bar what the figure may be at most or must be at least, where one was set
+ * @param least whether the bar is a least
  */
-public record Figure(String name, double value, String unit, OptionalDouble bar) {
+public record Figure(String name, double value, String unit, OptionalDouble bar, boolean least) {
     public static Figure of(String name, double value, String unit) {
-        return new Figure(name, value, unit, OptionalDouble.empty());
+        return new Figure(name, value, unit, OptionalDouble.empty(), false);
     }
 
     public static Figure atMost(double bar, String name, double value, String unit) {
-        return new Figure(name, value, unit, OptionalDouble.of(bar));
+        return new Figure(name, value, unit, OptionalDouble.of(bar), false);
     }
 
-    /** Whether there is no bar or the figure is not above it; a figure that is no number misses every bar. */
+    public static Figure atLeast(double bar, String name, double value, String unit) {
+        return new Figure(name, value, unit, OptionalDouble.of(bar), true);
+    }
+
+    /** Whether there is no bar or the figure is on its right side; a figure that is no number misses every bar. */
     public boolean met() {
-        return bar.isEmpty() || value <= bar.getAsDouble();
+        return bar.isEmpty() || (least ? value >= bar.getAsDouble() : value <= bar.getAsDouble());
     }
 }

@@ -1,11 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.benchmarks;
 
-import isohume.moistair.Formulation;
-import isohume.moistair.MoistAir;
-import isohume.quantity.DewPoint;
-import isohume.quantity.Pressure;
-import isohume.quantity.Temperature;
 import isohume.uncertainty.Budget;
 import isohume.uncertainty.Distribution;
 import isohume.uncertainty.Input;
@@ -17,8 +12,6 @@ import java.util.List;
  * of everyday size. {@code peers/numpy_model.py} holds the same model; both say the same or the comparison stops.
  */
 public final class HumidityBudget {
-    private static final MoistAir AIR = MoistAir.by(Formulation.SONNTAG_1990);
-    private static final double CHAMBER_PASCALS = 101_325;
     private static final double OFTEN = Double.POSITIVE_INFINITY;
 
     private HumidityBudget() {}
@@ -39,19 +32,7 @@ public final class HumidityBudget {
                 bell("f_eq", 0, 1e-4, OFTEN, "1"),
                 limits("u_res", 0.05, "% RH"),
                 bell("u_rep", 50, 0.06, 9, "% RH"));
-        return Budget.of("error", "% RH", lines, HumidityBudget::error);
-    }
-
-    private static double error(double[] x) {
-        double dewPoint = x[0] + x[1] + x[2] + x[3] + x[4];
-        double air = x[6] + x[7] + x[8] + x[9];
-        double reference = AIR.relativeHumidity(
-                        DewPoint.overWater(Temperature.ofCelsius(dewPoint)),
-                        Pressure.ofPascals(CHAMBER_PASCALS + x[5]),
-                        Temperature.ofCelsius(air),
-                        Pressure.ofPascals(CHAMBER_PASCALS))
-                .percent();
-        return x[12] + x[13] - reference * (1 + x[10] + x[11]);
+        return Budget.of("error", "% RH", lines, new HumidityError());
     }
 
     private static Input bell(String symbol, double estimate, double u, double freedom, String unit) {

@@ -8,11 +8,15 @@ import java.io.IOException;
 public interface Program {
     Report measure(Options options) throws IOException;
 
-    /** Prints the table and writes the JSON; 0 when every bar was met, 1 when not or when it failed, 2 for wrong use. */
-    default int run(String[] arguments) {
+    /**
+     * Prints the table and writes the JSON; 0 when every bar was met, 1 when not or when it failed, 2 for wrong use.
+     *
+     * @param more options of this program alone, as they are written, for example {@code --seeds N}
+     */
+    default int run(String[] arguments, String... more) {
         Options options;
         try {
-            options = Options.of(arguments);
+            options = Options.of(arguments, more);
         } catch (IllegalArgumentException wrong) {
             System.err.println(wrong.getMessage());
             return 2;
@@ -27,7 +31,7 @@ public interface Program {
                 report.writeJson(options.json().get());
             }
             return options.quick() ? 0 : report.exitCode();
-        } catch (IOException | IllegalStateException failed) {
+        } catch (IOException | IllegalStateException | IllegalArgumentException failed) {
             System.err.println(failed.getMessage());
             return 1;
         }

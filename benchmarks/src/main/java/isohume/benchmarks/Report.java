@@ -10,16 +10,22 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The figures of one program, with the machine and the versions that they hold for.
  *
  * @param versions name of each program or library that took part, and its version
+ * @param parts the same figures of each part of the whole, where it has parts; without bars
  */
-public record Report(Machine machine, Map<String, String> versions, List<Figure> figures) {
+public record Report(Machine machine, Map<String, String> versions, List<Figure> figures, Parts parts) {
     public Report {
         versions = new LinkedHashMap<>(versions);
         figures = List.copyOf(figures);
+    }
+
+    public Report(Machine machine, Map<String, String> versions, List<Figure> figures) {
+        this(machine, versions, figures, Parts.NONE);
     }
 
     /** Whether every bar was met. */
@@ -38,7 +44,7 @@ public record Report(Machine machine, Map<String, String> versions, List<Figure>
         StringBuilder text = new StringBuilder(machine.words()).append(System.lineSeparator());
         versions.forEach(
                 (name, version) -> text.append(name).append(' ').append(version).append(System.lineSeparator()));
-        text.append(System.lineSeparator());
+        text.append(System.lineSeparator()).append(parts.table());
         for (Figure figure : figures) {
             text.append(line(figure, width)).append(System.lineSeparator());
         }
@@ -50,7 +56,8 @@ public record Report(Machine machine, Map<String, String> versions, List<Figure>
                 ? ""
                 : String.format(
                         Locale.ROOT,
-                        "  at most %s: %s",
+                        "  at %s %s: %s",
+                        figure.least() ? "least" : "most",
                         short3(figure.bar().getAsDouble()),
                         figure.met() ? "met" : "MISSED");
         return String.format(
@@ -64,8 +71,10 @@ public record Report(Machine machine, Map<String, String> versions, List<Figure>
     }
 
     /** Three digits that count, more where there are more before the point. */
-    private static String short3(double value) {
-        int decimals = value == 0 ? 0 : Math.max(0, 2 - (int) Math.floor(Math.log10(Math.abs(value))));
+    static String short3(double value) {
+        int decimals = value == 0 || !Double.isFinite(value)
+                ? 0
+                : Math.max(0, 2 - (int) Math.floor(Math.log10(Math.abs(value))));
         return String.format(Locale.ROOT, "%." + Math.min(decimals, 6) + "f", value);
     }
 
@@ -78,7 +87,9 @@ public record Report(Machine machine, Map<String, String> versions, List<Figure>
         String about = versions.entrySet().stream()
                 .map(e -> quoted(e.getKey()) + ": " + quoted(e.getValue()))
                 .collect(Collectors.joining(", ", "{", "}"));
-        String lines = figures.stream().map(Report::json).collect(Collectors.joining(",\n    "));
+        String lines = Stream.concat(figures.stream(), parts.figures())
+                .map(Report::json)
+                .collect(Collectors.joining(",\n    "));
         return "{\n  \"machine\": " + machine.json() + ",\n  \"versions\": " + about + ",\n  \"figures\": [\n    "
                 + lines + "\n  ]\n}\n";
     }

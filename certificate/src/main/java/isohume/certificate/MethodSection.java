@@ -32,5 +32,6 @@ final class MethodSection {
                         + " includes the instrument\u2019s resolution and its scatter during the readings, not its"
                         + " behaviour over time. U is given with two significant digits and the values to the same"
                         + " place; each figure is rounded by itself.");
+        to.sentence("p", SecondMethod.sentence(certificate));
     }
 }

@@ -5,6 +5,7 @@ import isohume.quantity.Quantity;
 import isohume.result.Item;
 import isohume.result.Recording;
 import isohume.result.Results;
+import isohume.result.StillToCome;
 import java.io.IOException;
 import java.io.Writer;
 import java.math.BigDecimal;
@@ -14,12 +15,15 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Paired readings as CSV, one line for each moment, as they were shown and before any correction:
  * {@code time,point,deposit,dew_point [°C],temperature [°C],pressure [Pa],mirror_pressure [Pa]} and then
  * {@code instrument/quantity [unit]} for each channel. Time is ISO 8601 in UTC, the deposit is {@code water} or
- * {@code ice}, the decimal mark is a full stop, a gap is empty. Lines end with a line feed, the text is meant for UTF-8.
+ * {@code ice}, the decimal mark is a full stop, a gap is empty. Where it is known what channels had still to change when
+ * they were recorded, columns {@code instrument/quantity:to_come [unit]} and {@code :u_to_come} follow, which say the
+ * same in every line of a point. Lines end with a line feed, the text is meant for UTF-8.
  */
 public final class ReadingsCsv {
     private ReadingsCsv() {}
@@ -41,12 +45,26 @@ public final class ReadingsCsv {
                 named("pressure", Quantity.PRESSURE),
                 named("mirror_pressure", Quantity.PRESSURE)));
         keys.forEach(key -> head.add(named(key, quantity(key))));
+        List<String> known = keys.stream()
+                .filter(key -> recordings.stream().anyMatch(r -> r.toCome().containsKey(key)))
+                .toList();
+        for (String key : known) {
+            String unit = " [" + quantity(key).differenceUnit() + "]";
+            head.add(key + ":to_come" + unit);
+            head.add(key + ":u_to_come" + unit);
+        }
         line(head, to);
         for (Recording recording : recordings) {
             for (Recording.Row row : recording.rows()) {
-                line(cells(recording, row, keys), to);
+                List<String> cells = cells(recording, row, keys);
+                known.forEach(key -> cells.addAll(toCome(recording.toCome().get(key))));
+                line(cells, to);
             }
         }
+    }
+
+    private static List<String> toCome(@Nullable StillToCome known) {
+        return known == null ? List.of("", "") : List.of(number(known.value()), number(known.standardUncertainty()));
     }
 
     private static List<String> keys(List<Item> items, List<Recording> recordings) {

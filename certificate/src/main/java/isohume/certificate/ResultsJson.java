@@ -18,7 +18,8 @@ import java.util.List;
 /**
  * Results as JSON: {@code {"job", "units", "points": […], "hysteresis": […]}}, with full precision. Values are in the
  * quantity's unit, differences and uncertainties in its difference unit; what is not a finite number is null, so an
- * infinite number of degrees of freedom is null. One body of this shape is attached to each certificate.
+ * infinite number of degrees of freedom is null. {@code U} and {@code k} are what is reported: the budget's, or the Monte
+ * Carlo method's where {@code monte_carlo.agrees} is false. One body of this shape is attached to each certificate.
  */
 public final class ResultsJson {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
@@ -76,6 +77,7 @@ public final class ResultsJson {
         number(node, "nu_eff", p.budget().effectiveDegreesOfFreedom());
         number(node, "k", p.coverageFactor());
         number(node, "U", p.expanded());
+        node.set("monte_carlo", MonteCarloJson.of(p.propagation()));
         number(node, "tolerance", Verdicts.given(p) ? p.tolerance() : Double.NaN);
         node.put("verdict", Verdicts.key(p.verdict()));
         node.put("n", p.readings());

@@ -54,7 +54,9 @@ class ChecklistTest {
             Map.entry("7.8.2.1 note: only in full", List.of("not be reproduced except in full")),
             Map.entry(
                     "7.8.4.1 a uncertainty in the unit of the result",
-                    List.of("about 95 %", "GUM, JCGM 100:2008", "coverage factor k", "+0.65 0.67 2.00")),
+                    List.of(
+                            "about 95 %",
+                            "GUM, JCGM 100:2008", "coverage factor k", "+0.65 0.67 2.00", "Monte Carlo method")),
             Map.entry(
                     "7.8.4.1 b conditions",
                     List.of(

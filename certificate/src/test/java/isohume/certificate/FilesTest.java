@@ -14,7 +14,9 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
+import java.util.TimeZone;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
@@ -48,6 +50,31 @@ class FilesTest {
     }
 
     @Test
+    void nothing_that_is_written_depends_on_language_or_time_zone() throws IOException {
+        Locale language = Locale.getDefault();
+        TimeZone zone = TimeZone.getDefault();
+        Certificate certificate = SampleJob.authorised();
+        String usual = everything(certificate);
+        try {
+            Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+            TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Chatham"));
+            assertEquals(usual, everything(certificate));
+            Locale.setDefault(Locale.forLanguageTag("tr-TR"));
+            assertEquals(usual, everything(certificate));
+        } finally {
+            Locale.setDefault(language);
+            TimeZone.setDefault(zone);
+        }
+    }
+
+    private static String everything(Certificate certificate) throws IOException {
+        StringWriter text = new StringWriter();
+        ResultsJson.write(certificate.results(), text);
+        ReadingsCsv.write(certificate.results(), text);
+        return text + new CertificatePage(certificate, new Lettering()).xhtml();
+    }
+
+    @Test
     void results_as_data_keep_every_digit() throws IOException {
         JsonNode root = json(results);
         assertEquals("% RH", root.at("/units/relative_humidity/value").asText());
@@ -63,6 +90,14 @@ class FilesTest {
             assertEquals(
                     point.budget().contributions().size(), node.get("budget").size());
             assertTrue(node.at("/budget/0/nu").isNull()); // infinite
+            JsonNode second = node.get("monte_carlo");
+            assertEquals(
+                    point.propagation().validatesBudget(), second.get("agrees").asBoolean());
+            assertEquals(point.propagation().found().low(), second.get("low").asDouble());
+            assertEquals(
+                    point.propagation().settings().seed(), second.get("seed").asLong());
+            assertEquals(point.propagation().trials(), second.get("trials").asInt());
+            assertEquals(point.coverageFactor(), node.get("k").asDouble());
         }
         assertEquals(23.0, root.at("/points/0/set/temperature").asDouble());
         assertEquals("ice", root.at("/points/0/conditions/deposit").asText());

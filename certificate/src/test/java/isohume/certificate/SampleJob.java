@@ -27,6 +27,8 @@ import isohume.uncertainty.conformity.Conformity;
 import isohume.uncertainty.conformity.Decision;
 import isohume.uncertainty.conformity.DecisionRule;
 import isohume.uncertainty.conformity.Tolerance;
+import isohume.uncertainty.montecarlo.MonteCarlo;
+import isohume.uncertainty.montecarlo.Settings;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -210,7 +212,7 @@ final class SampleJob {
                 recording.point(),
                 reference,
                 reference + error,
-                budget,
+                MonteCarlo.propagate(budget, new Settings(n, 1, 5, 100_000, 1, Settings.Kind.SYMMETRIC)),
                 decide(job.decision(), budget, channel.toleranceAt(reference + error)),
                 10,
                 7.4,

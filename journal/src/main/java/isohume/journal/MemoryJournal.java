@@ -39,7 +39,9 @@ public final class MemoryJournal implements Journal {
         if (after < 0 || most < 0) {
             throw new IllegalArgumentException("after and most are 0 or more, were " + after + " and " + most);
         }
-        return entries(stream).stream().skip(after).limit(most).toList();
+        List<Entry> entries = entries(stream);
+        int from = (int) Math.min(after, entries.size());
+        return List.copyOf(entries.subList(from, from + Math.min(most, entries.size() - from)));
     }
 
     @Override

@@ -13,6 +13,7 @@ final class WmoEnhancement implements Enhancement {
     static final double F1 = 3.15e-6;
     static final double F2 = -0.074;
 
+    private static final double LOWEST_PASCALS = 1e4; // as Greenspan's; below 4.3 kPa the form falls under 1
     private static final double HIGHEST_PASCALS = 110_000;
     private static final double PASCALS_PER_HECTOPASCAL = 100;
     private static final Citation SOURCE = new Citation("WMO-No. 8, Guide to Instruments", "Annex 4.B");
@@ -40,9 +41,9 @@ final class WmoEnhancement implements Enhancement {
     @Override
     public double logAt(double kelvin, double logE, double e, double p) {
         vouchedFor.require(kelvin);
-        if (!(p <= HIGHEST_PASCALS)) {
+        if (!holdsFor(p)) {
             throw new OutsideRange(
-                    "enhancement factor after WMO-No. 8 at a total pressure", p, 0, HIGHEST_PASCALS, "Pa");
+                    "enhancement factor after WMO-No. 8 at a total pressure", p, LOWEST_PASCALS, HIGHEST_PASCALS, "Pa");
         }
         double hectopascals = p / PASCALS_PER_HECTOPASCAL;
         return math.log(F0 + F1 * hectopascals + F2 / hectopascals);
@@ -51,12 +52,16 @@ final class WmoEnhancement implements Enhancement {
     @Override
     public boolean logAt(double[] kelvin, double[] logE, double[] e, double[] p, int from, int count, double[] out) {
         for (int i = 0; i < count; i++) {
-            if (!(p[from + i] <= HIGHEST_PASCALS)) {
+            if (!holdsFor(p[from + i])) {
                 return false;
             }
             out[i] = logAt(kelvin[i], logE[i], e[i], p[from + i]);
         }
         return true;
+    }
+
+    private static boolean holdsFor(double p) {
+        return p >= LOWEST_PASCALS && p <= HIGHEST_PASCALS;
     }
 
     @Override

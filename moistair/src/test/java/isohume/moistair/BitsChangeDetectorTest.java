@@ -16,11 +16,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 class BitsChangeDetectorTest {
     @ParameterizedTest
     @CsvSource({
-        "SONNTAG_1990, 1452823831",
-        "HARDY_1998, 860756740",
-        "HYLAND_WEXLER_1983, 3454826514",
-        "IAPWS, 3052168667",
-        "WMO_MAGNUS, 4264265923"
+        "SONNTAG_1990, 1794591370",
+        "HARDY_1998, 416244245",
+        "HYLAND_WEXLER_1983, 3513010485",
+        "IAPWS, 3636194952",
+        "WMO_MAGNUS, 3685865147"
     })
     void the_bits_are_the_same_on_every_machine(Formulation formulation, long checksum) {
         MoistAir air = MoistAir.by(formulation);

@@ -4,9 +4,13 @@ package isohume.moistair;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import isohume.quantity.Phase;
+import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.TimeZone;
+import java.util.function.DoubleSupplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -74,6 +78,80 @@ class MeasuresRoundTripTest {
                     .relativeHumidity()
                     .percent();
             assertEquals(air.relativeHumidity().percent(), back, 1e-9, "seed " + SEED + " case " + i);
+        }
+    }
+
+    /** Water and ice on the bulb, in all air; where a bulb has no value there is a range that says so. */
+    @ParameterizedTest
+    @EnumSource
+    void wet_and_frozen_bulbs_come_back_wherever_they_have_a_value(Formulation formulation) {
+        MoistAir moist = MoistAir.by(formulation);
+        Random random = new Random(SEED);
+        int answered = 0;
+        for (int i = 0; i < CASES; i++) {
+            Surroundings place = anyPlace(moist, random);
+            double vapour = Math.exp(Math.log(0.05) + random.nextDouble() * Math.log(40_000 / 0.05));
+            HumidAir air = place.withVapourPressure(Air.pascals(vapour));
+            for (Psychrometer bulb : List.of(Psychrometer.assmannWater(), Psychrometer.assmannIce())) {
+                OptionalDouble shown = answer(() -> air.wetBulb(bulb).celsius());
+                if (shown.isPresent()) {
+                    double back = place.withWetBulb(Air.celsius(shown.getAsDouble()), bulb)
+                            .vapourPressure()
+                            .pascals();
+                    // the difference of two pressures: what is lost of it is lost of the larger
+                    double scale = vapour + bulb.coefficient() * air.pressure().pascals() * 150;
+                    assertEquals(vapour, back, 1e-10 * scale, "seed " + SEED + " case " + i + " " + bulb.bulb());
+                    answered++;
+                }
+            }
+        }
+        assertTrue(answered > CASES / 4, "only " + answered + " answers");
+    }
+
+    /** What has no inverse: finite, or refused with the range. */
+    @ParameterizedTest
+    @EnumSource
+    void enthalpies_densities_and_factors_are_finite_or_refused(Formulation formulation) {
+        MoistAir moist = MoistAir.by(formulation);
+        Random random = new Random(SEED);
+        int answered = 0;
+        for (int i = 0; i < CASES; i++) {
+            double t = -120 + 400 * random.nextDouble();
+            double p = Math.exp(random.nextDouble() * Math.log(3e6));
+            Surroundings place = moist.at(Air.celsius(t), Air.pascals(p));
+            double vapour = 1.2 * p * random.nextDouble();
+            List<DoubleSupplier> questions = List.of(
+                    () -> place.withVapourPressure(Air.pascals(vapour)).enthalpy(),
+                    () -> place.withVapourPressure(Air.pascals(vapour)).density(),
+                    () -> place.withVapourPressure(Air.pascals(vapour))
+                            .relativeHumidity()
+                            .percent(),
+                    () -> moist.saturation(Air.celsius(t), Phase.WATER).pascals(),
+                    () -> moist.saturation(Air.celsius(t), Phase.ICE).pascals(),
+                    () -> moist.saturationSlope(Air.celsius(t), Phase.WATER),
+                    () -> moist.enhancement(Air.celsius(t), Air.pascals(p), Phase.WATER),
+                    () -> moist.enhancement(Air.celsius(t), Air.pascals(p), Phase.ICE),
+                    () -> moist.saturationUncertainty(Air.celsius(t), Phase.WATER)
+                            .standard(),
+                    () -> moist.enhancementUncertainty(Air.celsius(t), Air.pascals(p), Phase.ICE)
+                            .standard());
+            for (int q = 0; q < questions.size(); q++) {
+                OptionalDouble found = answer(questions.get(q));
+                assertTrue(
+                        found.isEmpty() || Double.isFinite(found.getAsDouble()),
+                        "seed " + SEED + " case " + i + " question " + q + ": " + found);
+                answered += found.isPresent() ? 1 : 0;
+            }
+        }
+        assertTrue(answered > CASES, "only " + answered + " answers");
+    }
+
+    private static OptionalDouble answer(DoubleSupplier question) {
+        try {
+            return OptionalDouble.of(question.getAsDouble());
+        } catch (OutsideRange refused) {
+            assertTrue(!refused.what().isEmpty() && !refused.unit().isEmpty());
+            return OptionalDouble.empty();
         }
     }
 

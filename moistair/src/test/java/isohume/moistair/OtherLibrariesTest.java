@@ -33,8 +33,23 @@ class OtherLibrariesTest {
                     .withVapourPressure(Air.pascals(row.number("p_w_Pa")));
             assertEquals(row.number("W_kg_kg"), air.mixingRatio(), 2e-9 * air.mixingRatio(), row::toString);
             assertEquals(row.number("x_w_mol_mol"), air.volumeFraction(), 2e-9 * air.volumeFraction(), row::toString);
+            double h = row.number("h_J_kg_da");
+            assertEquals(h, air.enthalpy(), 6e-4, row::toString);
             double absolute = air.absoluteHumidity() * 1e3;
             assertEquals(row.number("abs_humidity_g_m3"), absolute, 3e-6 * absolute, row::toString); // their constants
+        });
+    }
+
+    /** Greenspan's factors beside those of two real-gas models, by what is stated for the former. */
+    @TestFactory
+    Stream<DynamicTest> enhancement_is_near_the_real_gas_models() {
+        return rows(row -> !row.text("library").startsWith("psychrolib"), row -> {
+            Phase phase = Air.phase(row.text("rh_basis"));
+            double f = iapws.enhancement(Air.celsius(row.number("t_C")), Air.pascals(row.number("p_Pa")), phase);
+            double stated = iapws.enhancementUncertainty(
+                            Air.celsius(row.number("t_C")), Air.pascals(row.number("p_Pa")), phase)
+                    .relative();
+            assertEquals(row.number("f"), f, stated * f, row::toString);
         });
     }
 

@@ -5,6 +5,7 @@ import isohume.moistair.MoistAir;
 import isohume.quantity.Quantity;
 import isohume.result.PointResult.Conditions;
 import isohume.uncertainty.Budget;
+import isohume.uncertainty.montecarlo.Propagation;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -12,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 /** One recording: the references once, then each instrument against them. */
 final class PointEvaluation {
     private final Recording recording;
+    private final Job job;
     private final Situation situation;
     private final Conditions conditions;
     private final double before;
@@ -23,6 +25,7 @@ final class PointEvaluation {
      */
     PointEvaluation(Job job, MoistAir air, Recording recording, double before) {
         this.before = before;
+        this.job = job;
         this.recording = recording;
         List<Recording.Row> rows = recording.rows();
         Track dewPoint = Track.of(rows, Recording.Row::dewPoint);
@@ -104,14 +107,16 @@ final class PointEvaluation {
     }
 
     private PointResult result(Item item, Specification channel, Track shown, Track difference, Budget budget) {
+        Propagation both = BothMethods.of(
+                budget, job.number(), String.valueOf(recording.point().number()), item.key(channel.quantity()));
         return new PointResult(
                 item.id(),
                 channel.quantity(),
                 recording.point(),
                 shown.mean() - budget.value(),
                 shown.mean(),
-                budget,
-                situation.decide(channel, shown.mean(), budget.value(), budget),
+                both,
+                situation.decide(channel, shown.mean(), budget.value(), both.expanded(), both.coverageFactor()),
                 recording.rows().size(),
                 difference.effectiveNumber(),
                 conditions);

@@ -7,6 +7,7 @@ import isohume.quantity.Quantity;
 import isohume.uncertainty.Budget;
 import isohume.uncertainty.conformity.Decision;
 import isohume.uncertainty.conformity.Verdict;
+import isohume.uncertainty.montecarlo.Propagation;
 import java.time.Instant;
 import java.util.Optional;
 
@@ -16,7 +17,7 @@ import java.util.Optional;
  *
  * @param reference the value the instrument should have shown
  * @param reading the mean of what it showed
- * @param budget of the error, reading minus reference
+ * @param propagation the budget of the error, reading minus reference, beside the Monte Carlo method (JCGM 101, 8)
  * @param decision on conformity, where one was asked for
  * @param readings how many pairs
  * @param effectiveReadings how many independent pairs they are worth
@@ -27,15 +28,20 @@ public record PointResult(
         Point point,
         double reference,
         double reading,
-        Budget budget,
+        Propagation propagation,
         Optional<Decision> decision,
         int readings,
         double effectiveReadings,
         Conditions conditions) {
 
+    /** Of the error. */
+    public Budget budget() {
+        return propagation.budget();
+    }
+
     /** Reading minus reference; the correction is its negative. */
     public double error() {
-        return budget.value();
+        return budget().value();
     }
 
     /** Half-width of the tolerance; 0 when no decision was asked for. */
@@ -47,12 +53,13 @@ public record PointResult(
         return decision.map(Decision::verdict);
     }
 
+    /** By the budget, or by the Monte Carlo method where the two do not agree. */
     public double expanded() {
-        return budget.expanded();
+        return propagation.expanded();
     }
 
     public double coverageFactor() {
-        return budget.coverageFactor();
+        return propagation.coverageFactor();
     }
 
     /** Means over the record, references corrected: °C, % RH, Pa. */

@@ -81,7 +81,7 @@ public record Prediction(
         Track shown = Track.assumed(reading, noise, READINGS);
         Budget settled = budget(situation, item, channel, shown, 0);
         Budget budget = budget(situation, item, channel, shown, LEFT_OF_EXPANDED * settled.expanded());
-        Optional<Decision> best = situation.decide(channel, reading, 0, budget);
+        Optional<Decision> best = situation.decide(channel, reading, 0, budget.expanded(), budget.coverageFactor());
         double tolerance = best.map(d -> d.tolerance().upper()).orElse(0.0);
         return new Prediction(item.id(), channel.quantity(), point, budget, tolerance, best);
     }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.result;
 
-import isohume.quantity.Phase;
 import isohume.quantity.Quantity;
 import isohume.result.Characterisation.AtTemperature;
 import isohume.uncertainty.Budget;
@@ -24,9 +23,6 @@ import java.util.Optional;
 record Situation(
         Job job, HumidityModel model, Track dewPoint, Track temperature, double mirrorAboveChamber, double humidity) {
     private static final double DRY_PERCENT = 20; // below, sorption in the sample line counts for more
-    private static final double EQUATION_WATER = 1e-4; // relative, common practice, no source
-    private static final double EQUATION_ICE = 1e-3; // relative, common practice, no source
-    private static final double ENHANCEMENT_RATIO = 1e-4; // relative, common practice, no source
 
     /** A value with its certificate's correction. */
     static double corrected(Job job, Quantity quantity, double reading) {
@@ -48,21 +44,13 @@ record Situation(
                         evidence)
                 .pressureDifference(mirrorAboveChamber, study.pressureDifference(), evidence)
                 .reference("t_", "air temperature", job.reference(Quantity.TEMPERATURE), temperature)
-                .place(place(), evidence)
-                .standard(
-                        "e_eq",
-                        "saturation equation, relative",
-                        model.deposit() == Phase.ICE ? EQUATION_ICE : EQUATION_WATER,
-                        "1",
-                        Origin.ASSUMED,
-                        job.formulation().title())
-                .standard(
-                        "f_eq",
-                        "ratio of enhancement factors, relative",
-                        ENHANCEMENT_RATIO,
-                        "1",
-                        Origin.ASSUMED,
-                        job.formulation().title());
+                .place(place(), evidence);
+        StatedLines.addTo(
+                lines,
+                model,
+                corrected(job, Quantity.DEW_POINT, dewPoint.mean()),
+                model.chamberPascals() + mirrorAboveChamber,
+                corrected(job, Quantity.TEMPERATURE, temperature.mean()));
         return model.budget("error of " + item.id() + ", relative humidity", lines.all());
     }
 
@@ -80,7 +68,8 @@ record Situation(
     }
 
     /** What the job's rule says of an error; empty when it asks for no decision. */
-    Optional<Decision> decide(Specification channel, double reading, double error, Budget budget) {
+    Optional<Decision> decide(
+            Specification channel, double reading, double error, double expanded, double coverageFactor) {
         Tolerance tolerance = Tolerance.symmetric(channel.toleranceAt(reading));
         Optional<DecisionRule> rule = switch (job.decision()) {
             case NONE -> Optional.empty();
@@ -88,6 +77,6 @@ record Situation(
             case GUARD_BAND -> Optional.of(DecisionRule.GUARD_BAND_U);
             case GUARD_BAND_FOUR_ANSWERS -> Optional.of(DecisionRule.FOUR_OUTCOMES);
         };
-        return rule.map(r -> Conformity.decide(error, budget.expanded(), budget.coverageFactor(), tolerance, r));
+        return rule.map(r -> Conformity.decide(error, expanded, coverageFactor, tolerance, r));
     }
 }

@@ -6,12 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import isohume.moistair.Formulation;
+import isohume.moistair.MoistAir;
 import isohume.quantity.Direction;
 import isohume.quantity.Phase;
 import isohume.quantity.Point;
+import isohume.quantity.Pressure;
 import isohume.quantity.Quantity;
 import isohume.quantity.RelativeHumidity;
 import isohume.quantity.Temperature;
+import isohume.uncertainty.Contribution;
 import isohume.uncertainty.Origin;
 import isohume.uncertainty.conformity.Verdict;
 import java.time.Instant;
@@ -58,6 +61,37 @@ class EvaluationTest {
                         .toList());
         assertTrue(result.budget().contributions().stream()
                 .noneMatch(c -> c.input().evidence().isBlank()));
+    }
+
+    /** 0.01 % of Sonntag over water at k = 2; ratios of Greenspan's factors by the figure for the dew point of 12 °C. */
+    @Test
+    void the_formulas_bring_in_what_is_stated_of_them() {
+        List<Contribution> lines = only(
+                        Evaluation.of(job(Job.Decision.NONE), List.of(recording(1, Direction.ASCENDING, 50.6))),
+                        Quantity.RELATIVE_HUMIDITY)
+                .budget()
+                .contributions();
+        Contribution atMirror = line(lines, "e_eq");
+        assertEquals(5e-5, atMirror.standardUncertainty(), 1e-18);
+        assertEquals(5e-5 * 50, Math.abs(atMirror.contribution()), 1e-6, "a part of the reference, 50 % RH");
+        assertTrue(
+                atMirror.input().evidence().startsWith("Sonntag"),
+                atMirror.input().evidence());
+        assertTrue(
+                atMirror.input().evidence().endsWith("(from memory)"),
+                atMirror.input().evidence());
+        assertEquals(5e-5, line(lines, "e_air").standardUncertainty(), 1e-18);
+        MoistAir air = MoistAir.by(Formulation.SONNTAG_1990);
+        double colder = air.enhancementUncertainty(Temperature.ofCelsius(12.0323), Pressure.STANDARD, Phase.WATER)
+                .standard();
+        assertEquals(colder, line(lines, "f_eq").standardUncertainty(), 1e-9);
+    }
+
+    private static Contribution line(List<Contribution> lines, String symbol) {
+        return lines.stream()
+                .filter(c -> c.input().symbol().equals(symbol))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

@@ -6,8 +6,12 @@ import isohume.device.Setpoint;
 import isohume.journal.Entry;
 import isohume.moistair.MoistAir;
 import isohume.run.reach.WayPoint;
+import isohume.run.watch.Fault;
+import isohume.run.watch.Measure;
+import isohume.run.watch.Sighting;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,12 +39,14 @@ public final class Course {
     private @Nullable Moment latest;
     private @Nullable Ending ending;
     private long taken;
-    private long recordFrom;
-    private long recordTo;
-    private int recordRows;
+    private @Nullable RecordUnderWay record;
+    private Instant askedAt = Instant.EPOCH;
     private final Map<Integer, RunFact.Recorded> recorded = new TreeMap<>();
+    private final Map<Integer, Duration> took = new TreeMap<>();
     private final TreeSet<Integer> skipped = new TreeSet<>();
-    private final Map<String, Instant> silentSince = new TreeMap<>();
+    private final Map<Integer, Instant> lastReadings = new TreeMap<>();
+    private final Incidents incidents = new Incidents();
+    private Optional<String> lastPoint = Optional.empty();
 
     /** Adds the next fact; entries must come in order, from the first. */
     public void take(Entry entry) {
@@ -55,62 +61,97 @@ public final class Course {
         taken = entry.number();
         switch (fact) {
             case RunFact.Started s -> start(s, entry.at());
-            case RunFact.Resumed r -> ending = null;
-            case RunFact.Asked a -> ask(a.point(), a.target(), Optional.empty());
-            case RunFact.Detoured d -> ask(d.point(), d.target(), Optional.of(d.aim()));
+            case RunFact.Resumed r -> resume();
+            case RunFact.Asked a -> ask(a.point(), a.target(), Optional.empty(), entry.at());
+            case RunFact.Detoured d -> ask(d.point(), d.target(), Optional.of(d.aim()), entry.at());
             case RunFact.Answered a -> answer = a.answer();
             case RunFact.Observed o -> observe(o, entry.number());
             case RunFact.Entered e -> enter(e, entry.at());
             case RunFact.Ordered o -> obey(o);
-            case RunFact.Recorded r -> recorded.put(r.point(), r);
+            case RunFact.Recorded r -> keep(r, entry.at());
             case RunFact.Rested r -> answer = r.answer();
             case RunFact.Finished f -> finish(f, entry.at());
+            case RunFact.Guarded g -> {}
+            case RunFact.Noticed n -> notice(n, entry.at());
+            case RunFact.Over o -> end(o, entry.at());
+            case RunFact.Acted a -> act(a);
+            case RunFact.Withdrawn w -> withdraw(w);
         }
     }
 
     private void start(RunFact.Started s, Instant at) {
         started = s;
-        settling = new Settling(s.plan().rules(), s.roles());
+        settling = Settling.by(s);
+        record = new RecordUnderWay(s.roles());
         air = MoistAir.by(s.formulation());
         began = at;
         since = at;
     }
 
-    private void ask(int number, Setpoint wanted, Optional<WayPoint.Aim> aim) {
+    private void ask(int number, Setpoint wanted, Optional<WayPoint.Aim> aim, Instant at) {
         phase = Phase.APPROACH;
-        recordRows = 0;
+        need(record).clear();
+        boolean goesOn = onTheWay.isPresent() && number == point;
+        askedAt = goesOn ? askedAt : at; // the way to a point is part of what it takes
         point = number;
         target = wanted;
         onTheWay = aim;
-        need(settling).restart();
+        need(settling).restart(point, at);
+    }
+
+    private void keep(RunFact.Recorded whole, Instant at) {
+        recorded.put(whole.point(), whole);
+        lastReadings.put(whole.point(), need(latest).at());
+        incidents.rearm();
+        took.put(whole.point(), Duration.between(askedAt, at));
     }
 
     private void observe(RunFact.Observed observed, long number) {
         Moment moment = Moment.of(observed, roles(), need(air));
         latest = moment;
-        noteSilence(moment);
         need(settling).take(moment);
         if (phase == Phase.RECORD && moment.whole(roles())) {
-            recordFrom = recordRows == 0 ? number : recordFrom;
-            recordTo = number;
-            recordRows++;
+            need(record).take(moment, number);
         }
     }
 
-    /** Doubtful values only keep a point from settling: a mirror needs its minutes to freeze. Silence is another thing. */
-    private void noteSilence(Moment moment) {
-        for (String channel : needed()) {
-            if (moment.absent().containsKey(channel)) {
-                silentSince.putIfAbsent(channel, moment.at());
-            } else {
-                silentSince.remove(channel);
-            }
+    private void notice(RunFact.Noticed noticed, Instant at) {
+        incidents.take(noticed, at);
+        touched(noticed.fault());
+    }
+
+    private void end(RunFact.Over over, Instant at) {
+        incidents.take(over, at);
+        touched(over.fault());
+    }
+
+    /** What was still before a fault, or came with one, says nothing about what comes after it. */
+    private void touched(Fault fault) {
+        if (fault.touches()) {
+            need(record).clear();
+            need(settling).restart(point, askedAt);
         }
     }
 
-    private List<String> needed() {
-        return java.util.stream.Stream.concat(roles().references().stream(), roles().instruments().stream())
-                .toList();
+    private void act(RunFact.Acted acted) {
+        incidents.take(acted);
+        if (acted.measure() == Measure.SKIP) {
+            skipped.add(acted.point());
+            incidents.rearm();
+        } else if (acted.measure() == Measure.STOP_AFTER_POINT) {
+            lastPoint = Optional.of(acted.why());
+        }
+    }
+
+    private void withdraw(RunFact.Withdrawn withdrawn) {
+        recorded.remove(withdrawn.point());
+        took.remove(withdrawn.point());
+    }
+
+    private void resume() {
+        ending = null;
+        lastPoint = Optional.empty();
+        incidents.forget();
     }
 
     private void enter(RunFact.Entered entered, Instant at) {
@@ -118,15 +159,17 @@ public final class Course {
         point = entered.point();
         why = entered.why();
         since = at;
-        recordRows = 0;
-        if (phase == Phase.APPROACH) {
-            silentSince.clear();
-        }
+        need(record).clear();
     }
 
     private void obey(RunFact.Ordered ordered) {
-        if (ordered.order() == Order.SKIP) {
-            skipped.add(point);
+        switch (ordered.order()) {
+            case SKIP -> {
+                skipped.add(point);
+                incidents.rearm();
+            }
+            case RESUME -> incidents.rearm();
+            case HOLD, STOP, ABANDON -> {}
         }
     }
 
@@ -222,35 +265,122 @@ public final class Course {
 
     /** Readings taken of the record that is under way. */
     public int recordRows() {
-        return phase == Phase.RECORD ? recordRows : 0;
+        return phase == Phase.RECORD ? need(record).rows() : 0;
     }
 
-    /** How long this point is kept once settled. */
-    public Duration soak() {
-        Rules rules = plan().rules();
-        return plan().changesTemperature(Math.max(1, point)) ? rules.temperatureSoak() : rules.soak();
+    /** How long this point is kept once settled, where the plan's rule prescribes it. */
+    public Optional<Duration> soak() {
+        return switch (plan().rules().settling()) {
+            case SettlingRule.Fixed fixed ->
+                Optional.of(plan().changesTemperature(Math.max(1, point)) ? fixed.temperatureSoak() : fixed.soak());
+            case SettlingRule.Tail tail -> Optional.empty();
+        };
     }
 
-    boolean settled() {
-        return Settling.settled(waiting());
+    /** When the chamber was asked for the point. */
+    public Instant askedAt() {
+        return askedAt;
     }
 
+    /** How long each whole point took, from its target to the end of its record, by its number. */
+    public Map<Integer, Duration> took() {
+        return Collections.unmodifiableMap(took);
+    }
+
+    /** Whether soaking may begin: by fixed limits when all is settled, else when the references are. */
+    boolean arrived() {
+        return Settling.settled(concerning(false));
+    }
+
+    /** Why soaking may begin, in words. */
+    String arrival() {
+        return need(settling) instanceof FixedSettling ? "settled" : "the references have settled";
+    }
+
+    /** Whether a soak may go on. */
     boolean kept() {
-        return Settling.kept(waiting());
+        return Settling.kept(concerning(phase == Phase.RECORD));
+    }
+
+    private List<Waiting> concerning(boolean all) {
+        List<Waiting> waiting = waiting();
+        return all || need(settling) instanceof FixedSettling
+                ? waiting
+                : waiting.stream().filter(w -> !w.difference()).toList();
+    }
+
+    /** Whether a soak has been long enough. */
+    boolean soaked(Instant now) {
+        return switch (need(settling)) {
+            case FixedSettling fixed -> Duration.between(since, now).compareTo(soak().orElseThrow()) >= 0;
+            case TailSettling tail -> tail.least().isZero() && Settling.settled(waiting());
+        };
+    }
+
+    /** Whether more readings would not make the record's means any better worth having. */
+    boolean readEnough() {
+        Rules rules = plan().rules();
+        if (recordRows() < rules.leastReadings()) {
+            return false;
+        }
+        return recordRows() >= rules.mostReadings() || noiseIsSmall(rules.noiseShare());
+    }
+
+    private boolean noiseIsSmall(double share) {
+        return switch (need(settling)) {
+            case FixedSettling fixed -> false;
+            case TailSettling tail ->
+                tail.signals().stream()
+                        .map(Tailed::watched)
+                        .filter(Watched::difference)
+                        .allMatch(w -> need(record).noise(w) <= share * tail.target(w));
+        };
     }
 
     /** The record that is under way, as the fact that would close it. */
     RunFact.Recorded record() {
-        return new RunFact.Recorded(point, recordFrom, recordTo);
+        RecordUnderWay whole = need(record);
+        List<RunFact.ToCome> toCome = switch (need(settling)) {
+            case FixedSettling fixed -> List.of();
+            case TailSettling tail -> tail.toCome(whole.length());
+        };
+        return new RunFact.Recorded(point, whole.first(), whole.last(), toCome);
     }
 
-    /** A needed channel that has been silent for longer than the plan's patience. */
-    Optional<String> silentChannel(Instant now) {
-        Instant limit = now.minus(plan().rules().patience());
-        return silentSince.entrySet().stream()
-                .filter(e -> e.getValue().isBefore(limit))
-                .map(Map.Entry::getKey)
-                .findFirst();
+    /** Faults of this run, the earliest first; of those that are over, the latest hundred. */
+    public List<Incident> incidents() {
+        return incidents.all();
+    }
+
+    Map<Sighting.Key, Incident> present() {
+        return incidents.present();
+    }
+
+    /** Whether a fault is there that forbids to use readings. */
+    boolean touched() {
+        return incidents.touching();
+    }
+
+    /** The first fault that forbids to use readings, in words; empty when there is none. */
+    String trouble() {
+        return incidents.present().values().stream()
+                .filter(i -> i.noticed().fault().touches())
+                .map(Incident::words)
+                .findFirst()
+                .orElse("");
+    }
+
+    /** Why the run is to end after the point at work, if it is. */
+    Optional<String> lastPoint() {
+        return lastPoint;
+    }
+
+    /** Points whose readings reach up to that instant or beyond. */
+    List<Integer> recordedSince(Instant since) {
+        return recorded.keySet().stream()
+                .filter(number ->
+                        !lastReadings.getOrDefault(number, Instant.MIN).isBefore(since))
+                .toList();
     }
 
     /** The first point that is neither recorded nor skipped. */

@@ -8,7 +8,6 @@ import isohume.quantity.Direction;
 import isohume.quantity.Point;
 import isohume.quantity.RelativeHumidity;
 import isohume.quantity.Temperature;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -27,11 +26,20 @@ final class PlanNotation {
                     .put("fraction", point.humidity().fraction())
                     .put("direction", point.direction().key());
         }
-        node.set("rules", rules(plan.rules()));
+        node.set("rules", RulesNotation.rules(plan.rules()));
         return node;
     }
 
     static Plan plan(JsonNode node) {
+        return plan(node, RulesNotation.rules(node.get("rules")));
+    }
+
+    /** A plan as it was written before there was a choice of rules. */
+    static Plan planOfForm1(JsonNode node) {
+        return plan(node, RulesNotation.rulesOfForm1(node.get("rules")));
+    }
+
+    private static Plan plan(JsonNode node, Rules rules) {
         List<Point> points = new ArrayList<>();
         for (JsonNode point : node.get("points")) {
             points.add(new Point(
@@ -42,61 +50,7 @@ final class PlanNotation {
                             ? Direction.ASCENDING
                             : Direction.DESCENDING));
         }
-        return new Plan(node.get("title").textValue(), points, rules(node.get("rules")));
-    }
-
-    private static ObjectNode rules(Rules rules) {
-        ObjectNode node = RunNotation.JSON.createObjectNode();
-        node.put("interval", rules.interval().toString());
-        node.put("window", rules.window().toString());
-        node.set("temperature", limits(rules.temperature()));
-        node.set("dew_point", limits(rules.dewPoint()));
-        node.set("humidity", limits(rules.humidity()));
-        node.set("humidity_difference", limits(rules.humidityDifference()));
-        node.set("temperature_difference", limits(rules.temperatureDifference()));
-        node.put("soak", rules.soak().toString());
-        node.put("temperature_soak", rules.temperatureSoak().toString());
-        node.put("readings", rules.readings());
-        node.put("longest", rules.longest().toString());
-        node.put("patience", rules.patience().toString());
-        return node;
-    }
-
-    private static Rules rules(JsonNode node) {
-        return new Rules(
-                duration(node, "interval"),
-                duration(node, "window"),
-                limits(node.get("temperature")),
-                limits(node.get("dew_point")),
-                limits(node.get("humidity")),
-                limits(node.get("humidity_difference")),
-                limits(node.get("temperature_difference")),
-                duration(node, "soak"),
-                duration(node, "temperature_soak"),
-                node.get("readings").intValue(),
-                duration(node, "longest"),
-                duration(node, "patience"));
-    }
-
-    private static Duration duration(JsonNode node, String name) {
-        return Duration.parse(node.get(name).textValue());
-    }
-
-    /** A band that does not matter is left out. */
-    private static ObjectNode limits(Limits limits) {
-        ObjectNode node = RunNotation.JSON.createObjectNode();
-        if (!Double.isInfinite(limits.band())) {
-            node.put("band", limits.band());
-        }
-        return node.put("spread", limits.spread()).put("drift_per_minute", limits.drift());
-    }
-
-    private static Limits limits(JsonNode node) {
-        double band = node.has("band") ? node.get("band").doubleValue() : Double.POSITIVE_INFINITY;
-        return new Limits(
-                band,
-                node.get("spread").doubleValue(),
-                node.get("drift_per_minute").doubleValue());
+        return new Plan(node.get("title").textValue(), points, rules);
     }
 
     static ObjectNode roles(Roles roles) {

@@ -10,14 +10,12 @@ import isohume.quantity.RelativeHumidity;
 import isohume.quantity.Temperature;
 import isohume.run.reach.Attainment;
 import java.math.BigDecimal;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A plan as a person writes it: {@code plan}, {@code points} and, where the usual ones do not do, {@code rules}. The form
@@ -57,7 +55,7 @@ public final class PlanSheet {
         if (points.isEmpty()) {
             throw sheet.wrong("points", "there is no point in it", "list at least one temperature with its humidities");
         }
-        Rules rules = sheet.optional("rules").map(PlanSheet::rules).orElse(Rules.usual());
+        Rules rules = sheet.optional("rules").map(RulesSheet::read).orElse(Rules.usual());
         return new Plan(title, points, rules);
     }
 
@@ -121,63 +119,5 @@ public final class PlanSheet {
                     String.format(Locale.ROOT, "point %d: %s", point.number(), hindrance.get()),
                     "change the point or use a bench that reaches it");
         }
-    }
-
-    private static Rules rules(Sheet sheet) {
-        Rules usual = Rules.usual();
-        Sheet settled = sheet.optional("settled").orElse(null);
-        Rules rules;
-        try {
-            rules = new Rules(
-                    seconds(sheet, "interval-seconds", usual.interval()),
-                    minutes(sheet, "window-minutes", usual.window()),
-                    limits(settled, "temperature", usual.temperature()),
-                    limits(settled, "dew-point", usual.dewPoint()),
-                    limits(settled, "humidity", usual.humidity()),
-                    limits(settled, "humidity-difference", usual.humidityDifference()),
-                    limits(settled, "temperature-difference", usual.temperatureDifference()),
-                    minutes(sheet, "soak-minutes", usual.soak()),
-                    minutes(sheet, "temperature-soak-minutes", usual.temperatureSoak()),
-                    sheet.wholeOr("readings", 2, 10_000, usual.readings()),
-                    minutes(sheet, "longest-minutes", usual.longest()),
-                    seconds(sheet, "patience-seconds", usual.patience()));
-        } catch (IllegalArgumentException wrong) {
-            throw sheet.wrongHere(String.valueOf(wrong.getMessage()), "change the rules so that this holds");
-        }
-        if (settled != null) {
-            settled.refuseOthers();
-        }
-        sheet.refuseOthers();
-        return rules;
-    }
-
-    private static Limits limits(@Nullable Sheet settled, String key, Limits usual) {
-        Optional<Sheet> given = settled == null ? Optional.empty() : settled.optional(key);
-        if (given.isEmpty()) {
-            return usual;
-        }
-        Sheet limits = given.get();
-        Limits read = new Limits(
-                orUsual(limits, "band", usual.band()),
-                orUsual(limits, "spread", usual.spread()),
-                orUsual(limits, "drift", usual.drift()));
-        limits.refuseOthers();
-        return read;
-    }
-
-    private static double orUsual(Sheet sheet, String key, double usual) {
-        return sheet.has(key) ? sheet.number(key).doubleValue() : usual;
-    }
-
-    private static Duration seconds(Sheet sheet, String key, Duration usual) {
-        return sheet.has(key) ? ofSeconds(sheet.number(key, "s").doubleValue()) : usual;
-    }
-
-    private static Duration minutes(Sheet sheet, String key, Duration usual) {
-        return sheet.has(key) ? ofSeconds(sheet.number(key, "min").doubleValue() * 60) : usual;
-    }
-
-    private static Duration ofSeconds(double seconds) {
-        return Duration.ofMillis(Math.round(seconds * 1000));
     }
 }

@@ -8,12 +8,15 @@ import isohume.journal.Entry;
 import isohume.journal.Journal;
 import isohume.journal.StreamName;
 import isohume.run.reach.WayPoint;
+import isohume.run.watch.Fault;
+import isohume.run.watch.Measure;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Carries out a plan. One run, one thread; a person's orders are taken between two acts. Intention, act, outcome are
@@ -27,6 +30,10 @@ public final class Run {
     private final Course course = new Course();
     private final Journey journey;
     private final Queue<RunFact.Ordered> orders = new ConcurrentLinkedQueue<>();
+    private final Queue<Warning> warnings = new ConcurrentLinkedQueue<>();
+    private @Nullable Guard guard;
+
+    private record Warning(Fault fault, String channel, String evidence) {}
 
     private Run(Journal journal, StreamName stream, Bench bench, Timekeeper time) {
         this.journal = journal;
@@ -67,8 +74,8 @@ public final class Run {
         if (run.course.ending().isPresent()) {
             return false;
         }
-        run.write(new RunFact.Rested(bench.chamber().rest()));
-        run.write(new RunFact.Finished(Ending.INTERRUPTED, "the program ended in the middle of it"));
+        RunFact.Finished finished = new RunFact.Finished(Ending.INTERRUPTED, "the program ended in the middle of it");
+        run.write(new Resting(bench.chamber(), time, Resting.ONCE).after(finished, run::write));
         return true;
     }
 
@@ -83,8 +90,14 @@ public final class Run {
         orders.add(new RunFact.Ordered(order, operator, reason));
     }
 
+    /** Tells the run of a fault that shows outside of its bench; it is there for good. From any thread. */
+    public void warn(Fault fault, String channel, String evidence) {
+        warnings.add(new Warning(fault, channel, evidence));
+    }
+
     /**
-     * Works until the plan is done or somebody ends it. However it ends, the chamber is at rest.
+     * Works until the plan is done or somebody ends it. However it ends, the chamber was asked to rest, again and again
+     * if it did not answer; the last fact says so if it never did.
      *
      * @throws isohume.journal.JournalLost when facts cannot be kept any more; the chamber was asked to rest
      */
@@ -92,48 +105,97 @@ public final class Run {
     public Ending carryOut() {
         try {
             RunFact.Finished finished = work();
-            write(new RunFact.Rested(bench.chamber().rest()));
+            finished = new Resting(bench.chamber(), time, Resting.PERSISTENT).after(finished, this::write);
             write(finished);
             return finished.ending();
         } catch (RuntimeException | Error broken) { // the journal is lost, or there is a bug: no record, no run
-            Answer ignored = bench.chamber().rest();
+            new Resting(bench.chamber(), time, Resting.SHORT).withoutRecord();
             throw broken;
         }
     }
 
     private RunFact.Finished work() {
+        write(new RunFact.Guarded(bench.bounds(), bench.policies()));
+        guard = new Guard(bench, course, time);
         if (journey.needsLook()) {
             write(new RunFact.Observed(time.instant(), bench.read()));
         }
         Optional<RunFact.Finished> over = toNextPoint();
-        Instant next = time.instant();
+        Duration next = time.elapsed(); // a clock that is set must not stop the polls
         while (over.isEmpty()) {
             RunFact.Ordered ordered = orders.poll();
             if (ordered != null) {
                 over = obey(ordered);
-            } else if (time.instant().isBefore(next)) {
-                time.waitUntil(next, () -> !orders.isEmpty());
+            } else if (time.elapsed().compareTo(next) < 0) {
+                time.waitUntil(time.instant().plus(next.minus(time.elapsed())), () -> !orders.isEmpty());
             } else {
                 next = following(next);
-                write(new RunFact.Observed(time.instant(), bench.read()));
-                over = step();
+                RunFact.Observed observed = new RunFact.Observed(time.instant(), bench.read());
+                write(observed);
+                over = guarded(observed);
+                over = over.isPresent() ? over : step();
             }
         }
         return over.get();
     }
 
     /** The next poll on the grid; polls that were missed are not made up for. */
-    private Instant following(Instant poll) {
+    private Duration following(Duration poll) {
         Duration interval = course.plan().rules().interval();
-        long missed = Duration.between(poll, time.instant()).dividedBy(interval);
+        long missed = time.elapsed().minus(poll).dividedBy(interval);
         return poll.plus(interval.multipliedBy(Math.max(0, missed) + 1));
+    }
+
+    private Guard guard() {
+        return Objects.requireNonNull(guard, "a run at work has its guard");
+    }
+
+    /** Writes down what went wrong or came right in this poll, and does what the policies say. */
+    private Optional<RunFact.Finished> guarded(RunFact.Observed observed) {
+        for (Warning warning = warnings.poll(); warning != null; warning = warnings.poll()) {
+            guard().tell(warning.fault(), warning.channel(), warning.evidence());
+        }
+        boolean touched = course.touched();
+        int rows = course.recordRows();
+        guard().look(observed).forEach(this::write);
+        Optional<RunFact.Finished> over = act(rows);
+        if (over.isEmpty() && touched && !course.touched() && course.phase() == Phase.APPROACH) {
+            return enter(Phase.APPROACH, "the trouble is over; settling anew");
+        }
+        return over;
+    }
+
+    private Optional<RunFact.Finished> act(int rows) {
+        Optional<RunFact.Acted> due = guard().due(course.phase() == Phase.HELD ? Measure.STOP : Measure.GO_ON);
+        if (due.isPresent()) {
+            RunFact.Acted acted = due.get();
+            write(acted);
+            switch (acted.measure()) {
+                case STOP -> {
+                    return ended(Ending.STOPPED, acted.why());
+                }
+                case HOLD -> {
+                    return hold(acted.why());
+                }
+                case SKIP -> {
+                    return toNextPoint();
+                }
+                case GO_ON, STOP_AFTER_POINT -> {}
+            }
+        }
+        boolean still = course.phase() == Phase.SOAK || course.phase() == Phase.RECORD;
+        if (still && course.touched()) {
+            String unused = course.phase() == Phase.RECORD ? "; " + rows + " readings are not used" : "";
+            return enter(Phase.APPROACH, course.trouble() + unused);
+        }
+        return Optional.empty();
     }
 
     private Optional<RunFact.Finished> obey(RunFact.Ordered ordered) {
         write(ordered);
         return switch (ordered.order()) {
             case HOLD -> hold("held by " + ordered.operator() + because(ordered));
-            case RESUME -> course.phase() == Phase.HELD ? to(course.point()) : Optional.empty();
+            case RESUME -> course.phase() == Phase.HELD ? again() : Optional.empty();
             case SKIP -> toNextPoint();
             case STOP -> ended(Ending.STOPPED, "stopped by " + ordered.operator() + because(ordered));
             case ABANDON -> ended(Ending.ABANDONED, "given up by " + ordered.operator() + because(ordered));
@@ -146,16 +208,13 @@ public final class Run {
 
     private Optional<RunFact.Finished> step() {
         if (course.phase() == Phase.HELD) {
-            return Optional.empty();
+            boolean tooLong = inPhaseFor().compareTo(bench.bounds().held()) > 0;
+            return tooLong
+                    ? ended(Ending.STOPPED, "held for " + inPhaseFor().toHours() + " h, and nobody came")
+                    : Optional.empty();
         }
-        Optional<String> silent = course.silentChannel(time.instant());
-        if (silent.isPresent()) {
-            return hold(silent.get() + " has been silent for more than "
-                    + course.plan().rules().patience().toSeconds() + " s"
-                    + course.latest()
-                            .map(m -> m.absent().get(silent.get()))
-                            .map(detail -> ": " + detail)
-                            .orElse(""));
+        if (course.phase() == Phase.APPROACH && course.touched()) {
+            return guard().askAgain() ? to(course.point()) : Optional.empty();
         }
         return switch (course.phase()) {
             case APPROACH -> approach();
@@ -167,14 +226,16 @@ public final class Run {
 
     private Optional<RunFact.Finished> approach() {
         if (course.onTheWay().isPresent()) {
-            if (journey.passed()) {
-                return ask(course.point(), journey.onward());
-            }
-        } else if (course.settled()) {
-            return enter(Phase.SOAK, "settled");
+            return journey.passed() ? ask(course.point(), journey.onward()) : unlessTooLong();
         }
-        if (inPhaseFor().compareTo(course.plan().rules().longest()) > 0) {
-            return hold("not settled after " + inPhaseFor().toMinutes() + " min; " + hindrance());
+        return course.arrived() ? enter(Phase.SOAK, course.arrival()) : unlessTooLong();
+    }
+
+    private Optional<RunFact.Finished> unlessTooLong() {
+        Duration taken = guard().sinceAsked();
+        if (taken.compareTo(course.plan().rules().longest()) > 0) {
+            String evidence = "not settled after " + taken.toMinutes() + " min; " + hindrance();
+            guard().tell(Fault.NOT_SETTLED, "point " + course.point(), evidence);
         }
         return Optional.empty();
     }
@@ -183,7 +244,7 @@ public final class Run {
         if (!course.kept()) {
             return enter(Phase.APPROACH, "settling lost: " + hindrance());
         }
-        return inPhaseFor().compareTo(course.soak()) >= 0 ? enter(Phase.RECORD, "soaked") : Optional.empty();
+        return course.soaked(time.instant()) ? enter(Phase.RECORD, "soaked") : unlessTooLong();
     }
 
     private Optional<RunFact.Finished> record() {
@@ -192,7 +253,7 @@ public final class Run {
                     Phase.APPROACH,
                     "settling lost after " + course.recordRows() + " readings, which are not used: " + hindrance());
         }
-        if (course.recordRows() < course.plan().rules().readings()) {
+        if (!course.readEnough()) {
             return Optional.empty();
         }
         write(course.record());
@@ -208,8 +269,17 @@ public final class Run {
     }
 
     private Optional<RunFact.Finished> toNextPoint() {
+        guard().waitAnew();
+        if (course.lastPoint().isPresent()) {
+            return ended(Ending.STOPPED, course.lastPoint().get());
+        }
         Optional<Integer> next = course.nextPoint();
         return next.isPresent() ? to(next.get()) : ended(Ending.COMPLETED, "every point is done");
+    }
+
+    private Optional<RunFact.Finished> again() {
+        guard().waitAnew();
+        return to(course.point());
     }
 
     private Optional<RunFact.Finished> to(int number) {
@@ -227,16 +297,17 @@ public final class Run {
                         : new RunFact.Asked(number, target));
         Answer answer = bench.chamber().request(target);
         write(new RunFact.Answered(answer));
+        guard().asked(answer);
         return switch (answer) {
             case Answer.Taken taken ->
                 enter(Phase.APPROACH, purpose + "the chamber is set to " + inWords(taken.target()));
             case Answer.AtRest atRest -> hold("the chamber is at rest and took no target");
             case Answer.Refused refused -> hold("the chamber refused " + inWords(target) + ": " + refused.why());
-            case Answer.None none -> hold("the chamber did not answer: " + none.detail());
+            case Answer.None none -> enter(Phase.APPROACH, "the chamber did not answer: " + none.detail());
         };
     }
 
-    private static String inWords(Setpoint target) {
+    static String inWords(Setpoint target) {
         return String.format(
                 Locale.ROOT,
                 "%.2f °C, %.2f %% RH",

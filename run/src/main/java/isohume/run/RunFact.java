@@ -6,6 +6,11 @@ import isohume.device.Reading;
 import isohume.device.Setpoint;
 import isohume.moistair.Formulation;
 import isohume.run.reach.WayPoint;
+import isohume.run.watch.Bounds;
+import isohume.run.watch.Fault;
+import isohume.run.watch.Measure;
+import isohume.run.watch.Policies;
+import isohume.run.watch.Policy;
 import java.time.Instant;
 import java.util.List;
 
@@ -15,10 +20,30 @@ public sealed interface RunFact {
      * The first fact of a run.
      *
      * @param job the text of the job that the readings are evaluated with, as it was when the run began
+     * @param targets the uncertainty that each result is to have
      */
     record Started(
-            Plan plan, String bench, Roles roles, Formulation formulation, String operator, String program, String job)
-            implements RunFact {}
+            Plan plan,
+            String bench,
+            Roles roles,
+            Formulation formulation,
+            String operator,
+            String program,
+            String job,
+            Targets targets)
+            implements RunFact {
+        /** A run of which nobody said what uncertainty its results are to have. */
+        public Started(
+                Plan plan,
+                String bench,
+                Roles roles,
+                Formulation formulation,
+                String operator,
+                String program,
+                String job) {
+            this(plan, bench, roles, formulation, operator, program, job, Targets.none());
+        }
+    }
 
     /** An engine took the run up again after an ending that allows it. */
     record Resumed(String operator) implements RunFact {}
@@ -45,12 +70,51 @@ public sealed interface RunFact {
     /** A person's word. */
     record Ordered(Order order, String operator, String reason) implements RunFact {}
 
-    /** A point is whole: its readings are the observations with these entry numbers, both included. */
-    record Recorded(int point, long first, long last) implements RunFact {}
+    /**
+     * A point is whole: its readings are the observations with these entry numbers, both included.
+     *
+     * @param toCome what each channel had still to change; empty where the plan's rule does not ask
+     */
+    record Recorded(int point, long first, long last, List<ToCome> toCome) implements RunFact {
+        /** A record of which nothing is known but its readings. */
+        public Recorded(int point, long first, long last) {
+            this(point, first, last, List.of());
+        }
+
+        public Recorded {
+            toCome = List.copyOf(toCome);
+        }
+    }
+
+    /**
+     * What a channel's difference from the reference was expected to change, from its mean over the record to where it
+     * ends, with what was known at the record's end; in its quantity's difference unit.
+     */
+    record ToCome(String channel, double value, double standardUncertainty) {}
 
     /** The chamber was asked to rest, and answered. */
     record Rested(Answer answer) implements RunFact {}
 
     /** The last fact of a stretch. */
     record Finished(Ending ending, String why) implements RunFact {}
+
+    /** What counts as a fault in this stretch, and what is done about it. */
+    record Guarded(Bounds bounds, Policies policies) implements RunFact {}
+
+    /**
+     * A fault is there.
+     *
+     * @param since the first reading that it may have touched
+     * @param policy what will be done about it
+     */
+    record Noticed(Fault fault, String channel, Instant since, String evidence, Policy policy) implements RunFact {}
+
+    /** A fault is there no longer. */
+    record Over(Fault fault, String channel) implements RunFact {}
+
+    /** A fault lasted longer than its policy waits, and this was done. */
+    record Acted(Fault fault, String channel, int point, Measure measure, String why) implements RunFact {}
+
+    /** A point that was whole is not any more: a fault had touched its readings. It is taken again. */
+    record Withdrawn(int point, String why) implements RunFact {}
 }

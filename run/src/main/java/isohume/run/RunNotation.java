@@ -33,6 +33,13 @@ public final class RunNotation {
     private static final int RESTED = 9;
     private static final int FINISHED = 10;
     private static final int DETOURED = 11;
+    private static final int STARTED_WITH_TARGETS = 21;
+    private static final int RECORDED_WITH_TO_COME = 28;
+    private static final int GUARDED = 40;
+    private static final int NOTICED = 41;
+    private static final int OVER = 42;
+    private static final int ACTED = 43;
+    private static final int WITHDRAWN = 44;
 
     private RunNotation() {}
 
@@ -64,13 +71,16 @@ public final class RunNotation {
                         node.put("order", o.order().name())
                                 .put("operator", o.operator())
                                 .put("reason", o.reason()));
-            case RunFact.Recorded r ->
-                fact(
-                        RECORDED,
-                        node.put("point", r.point()).put("first", r.first()).put("last", r.last()));
+            case RunFact.Recorded r -> fact(RECORDED_WITH_TO_COME, RulesNotation.recorded(r));
             case RunFact.Rested r -> fact(RESTED, node.set("answer", DeviceNotation.answer(r.answer())));
             case RunFact.Finished f ->
                 fact(FINISHED, node.put("ending", f.ending().name()).put("why", f.why()));
+            case RunFact.Guarded g -> fact(GUARDED, WatchNotation.guarded(g));
+            case RunFact.Noticed n -> fact(NOTICED, WatchNotation.noticed(n));
+            case RunFact.Over o -> fact(OVER, WatchNotation.over(o));
+            case RunFact.Acted a -> fact(ACTED, WatchNotation.acted(a));
+            case RunFact.Withdrawn w ->
+                fact(WITHDRAWN, node.put("point", w.point()).put("why", w.why()));
         };
     }
 
@@ -84,7 +94,8 @@ public final class RunNotation {
         node.set("roles", PlanNotation.roles(s.roles()));
         node.put("formulation", s.formulation().name());
         node.put("operator", s.operator()).put("program", s.program()).put("job", s.job());
-        return fact(STARTED, node);
+        node.set("targets", RulesNotation.targets(s.targets()));
+        return fact(STARTED_WITH_TARGETS, node);
     }
 
     private static Fact observed(ObjectNode node, RunFact.Observed o) {
@@ -114,7 +125,9 @@ public final class RunNotation {
 
     private static RunFact decode(int form, JsonNode node) {
         return switch (form) {
-            case STARTED -> started(node);
+            case STARTED -> started(node, PlanNotation.planOfForm1(node.get("plan")), Targets.none());
+            case STARTED_WITH_TARGETS ->
+                started(node, PlanNotation.plan(node.get("plan")), RulesNotation.targets(node.get("targets")));
             case RESUMED -> new RunFact.Resumed(node.get("operator").textValue());
             case ASKED -> new RunFact.Asked(node.get("point").intValue(), DeviceNotation.setpoint(node.get("target")));
             case DETOURED ->
@@ -139,24 +152,33 @@ public final class RunNotation {
                         node.get("point").intValue(),
                         node.get("first").longValue(),
                         node.get("last").longValue());
+            case RECORDED_WITH_TO_COME -> RulesNotation.recorded(node);
             case RESTED -> new RunFact.Rested(DeviceNotation.answer(node.get("answer")));
             case FINISHED ->
                 new RunFact.Finished(
                         Ending.valueOf(node.get("ending").textValue()),
                         node.get("why").textValue());
+            case GUARDED -> WatchNotation.guarded(node);
+            case NOTICED -> WatchNotation.noticed(node);
+            case OVER -> WatchNotation.over(node);
+            case ACTED -> WatchNotation.acted(node);
+            case WITHDRAWN ->
+                new RunFact.Withdrawn(
+                        node.get("point").intValue(), node.get("why").textValue());
             default -> throw new IllegalArgumentException("no form " + form);
         };
     }
 
-    private static RunFact started(JsonNode node) {
+    private static RunFact started(JsonNode node, Plan plan, Targets targets) {
         return new RunFact.Started(
-                PlanNotation.plan(node.get("plan")),
+                plan,
                 node.get("bench").textValue(),
                 PlanNotation.roles(node.get("roles")),
                 Formulation.valueOf(node.get("formulation").textValue()),
                 node.get("operator").textValue(),
                 node.get("program").textValue(),
-                node.get("job").textValue());
+                node.get("job").textValue(),
+                targets);
     }
 
     private static RunFact observed(JsonNode node) {

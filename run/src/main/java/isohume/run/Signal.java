@@ -10,52 +10,27 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
-/** One judged signal with its window. */
+/** One signal judged by fixed limits over a window. */
 final class Signal {
-    /** Where a signal's value is in a moment. */
-    interface Source {
-        OptionalDouble in(Moment moment);
-    }
-
     private static final int MOST_GAPS = 2;
     private static final double SINGLE_STEP = 1.5; // slope of one step in the middle of a window, in steps per window
 
-    private final String name;
-    private final Quantity quantity;
-    private final boolean difference;
+    private final Watched watched;
     private final Limits limits;
     private final Window window;
-    private final String display;
-    private final Source source;
     private OptionalDouble latest = OptionalDouble.empty();
     private double step;
     private int gaps;
 
-    /**
-     * A signal.
-     *
-     * @param display the channel whose last digit limits what can be seen of it; empty when none does
-     */
-    Signal(
-            String name,
-            Quantity quantity,
-            boolean difference,
-            Limits limits,
-            Window window,
-            String display,
-            Source source) {
-        this.name = name;
-        this.quantity = quantity;
-        this.difference = difference;
+    Signal(Watched watched, Limits limits, Window window) {
+        this.watched = watched;
         this.limits = limits;
         this.window = window;
-        this.display = display;
-        this.source = source;
     }
 
     void take(Moment moment) {
-        latest = source.in(moment);
-        step = Math.max(step, moment.step(display));
+        latest = watched.source().in(moment);
+        step = Math.max(step, moment.step(watched.display()));
         gaps = latest.isPresent() ? 0 : gaps + 1;
         if (gaps > MOST_GAPS) {
             window.clear(); // what was still before a silence says nothing about what comes after it
@@ -71,7 +46,7 @@ final class Signal {
     Waiting waiting(@Nullable Setpoint target) {
         Duration unfilled = window.unfilled();
         if (!unfilled.isZero()) {
-            return new Waiting(name, quantity, difference, latest, List.of(), Optional.of(unfilled));
+            return Waiting.by(watched, latest, List.of(), Optional.of(unfilled));
         }
         Window.Line line = window.line();
         double drift = visible(line.perMinute());
@@ -79,7 +54,7 @@ final class Signal {
         distance(line, target).ifPresent(d -> criteria.add(new Waiting.Criterion(Waiting.Kind.BAND, d, limits.band())));
         criteria.add(new Waiting.Criterion(Waiting.Kind.SPREAD, line.spread(), limits.spread()));
         criteria.add(new Waiting.Criterion(Waiting.Kind.DRIFT, drift, limits.drift()));
-        return new Waiting(name, quantity, difference, latest, criteria, left(drift));
+        return Waiting.by(watched, latest, criteria, left(drift));
     }
 
     /** A slope less what a single step of the last digit can make of a steady value. */
@@ -88,10 +63,10 @@ final class Signal {
     }
 
     private OptionalDouble distance(Window.Line line, @Nullable Setpoint target) {
-        if (difference || target == null || Double.isInfinite(limits.band())) {
+        if (watched.difference() || target == null || Double.isInfinite(limits.band())) {
             return OptionalDouble.empty();
         }
-        double wanted = quantity == Quantity.TEMPERATURE
+        double wanted = watched.quantity() == Quantity.TEMPERATURE
                 ? target.temperature().celsius()
                 : target.humidity().percent();
         return OptionalDouble.of(Math.abs(line.mean() - wanted));

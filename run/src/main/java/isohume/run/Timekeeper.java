@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.run;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.function.BooleanSupplier;
@@ -12,4 +13,12 @@ public interface Timekeeper extends InstantSource {
      * later for being interrupted.
      */
     void waitUntil(Instant when, BooleanSupplier unless);
+
+    /**
+     * Time that passed since some moment, by a clock that nobody can set. Where {@link #instant()} cannot be set either,
+     * that one does.
+     */
+    default Duration elapsed() {
+        return Duration.between(Instant.EPOCH, instant());
+    }
 }

@@ -15,13 +15,14 @@ import isohume.quantity.Pressure;
 import isohume.quantity.Quantity;
 import isohume.quantity.RelativeHumidity;
 import isohume.quantity.Temperature;
+import isohume.run.watch.Bounds;
+import isohume.run.watch.Policies;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Duration;
-import java.time.Instant;
-import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Air that follows its target exponentially, a mirror and a thermometer that show it, and one probe that lags behind and
@@ -40,23 +41,33 @@ final class FakeBench {
     private static final double PROBE_SECONDS = 120;
     private static final Pressure PRESSURE = Pressure.STANDARD;
 
-    private final InstantSource clock;
+    private final Timekeeper clock;
     private final MoistAir moist = MoistAir.by(Formulation.SONNTAG_1990);
     final List<String> calls = new ArrayList<>();
     Runnable onRequest = () -> {};
     boolean refusing;
+    boolean deaf;
     boolean probeSilent;
-    private Instant reached;
+    boolean probeFrozen;
+    double mirrorOff;
+    String chamberFlag = "";
+    Answer restAnswer = new Answer.AtRest();
+
+    @Nullable
+    Answer holds;
+
+    private Duration reached;
     private double celsius = 23;
     private double percent = 40;
     private double probePercent = 40;
+    private double shownPercent = 40;
     private double wantedCelsius = 23;
     private double wantedPercent = 40;
     private boolean atRest = true;
 
-    FakeBench(InstantSource clock) {
+    FakeBench(Timekeeper clock) {
         this.clock = clock;
-        this.reached = clock.instant();
+        this.reached = clock.elapsed();
     }
 
     boolean isAtRest() {
@@ -65,16 +76,24 @@ final class FakeBench {
 
     /** Something opens the door: the air changes at once. */
     void disturb() {
-        percent += 10;
+        disturb(10);
+    }
+
+    void disturb(double byPercent) {
+        percent += byPercent;
     }
 
     Bench bench() {
-        return new Bench(new FakeChamber(), List.of(new References(), new Probe()));
+        return bench(Bounds.usual(), Policies.usual());
+    }
+
+    Bench bench(Bounds bounds, Policies policies) {
+        return new Bench(new FakeChamber(), List.of(new References(), new Probe())).watched(bounds, policies);
     }
 
     private void follow() {
-        double seconds = Duration.between(reached, clock.instant()).toMillis() / 1000.0;
-        reached = clock.instant();
+        double seconds = clock.elapsed().minus(reached).toMillis() / 1000.0;
+        reached = clock.elapsed();
         double left = Math.exp(-seconds / AIR_SECONDS);
         celsius = wantedCelsius + (celsius - wantedCelsius) * left;
         percent = wantedPercent + (percent - wantedPercent) * left;
@@ -103,7 +122,16 @@ final class FakeBench {
         @Override
         public List<Reading> read() {
             follow();
-            return List.of();
+            Reading shown = value("chamber", Quantity.RELATIVE_HUMIDITY, "relative_humidity", percent + 0.2, 2);
+            return chamberFlag.isEmpty()
+                    ? List.of(shown, value("chamber", Quantity.TEMPERATURE, "temperature", celsius + 0.05, 2))
+                    : List.of(new Reading.Doubtful(
+                            shown.channel(), clock.instant(), BigDecimal.TEN, "fake", chamberFlag));
+        }
+
+        @Override
+        public Answer holds() {
+            return holds == null ? new Answer.None(Trouble.REFUSED, "cannot tell") : holds;
         }
 
         @Override
@@ -112,6 +140,9 @@ final class FakeBench {
             calls.add("request");
             if (refusing) {
                 return new Answer.Refused("out of limits");
+            }
+            if (deaf) {
+                return new Answer.None(Trouble.SILENCE, "no reply within 1000 ms");
             }
             follow();
             atRest = false;
@@ -123,8 +154,8 @@ final class FakeBench {
         @Override
         public Answer rest() {
             calls.add("rest");
-            atRest = true;
-            return new Answer.AtRest();
+            atRest = restAnswer instanceof Answer.AtRest;
+            return restAnswer;
         }
 
         @Override
@@ -152,7 +183,7 @@ final class FakeBench {
                             Phase.WATER)
                     .celsius();
             return List.of(
-                    value("mirror", Quantity.DEW_POINT, "dew_point", dewPoint, 3),
+                    value("mirror", Quantity.DEW_POINT, "dew_point", dewPoint + mirrorOff, 3),
                     value("mirror", Quantity.DEPOSIT, "deposit", 1, 0),
                     value("thermometer", Quantity.TEMPERATURE, "temperature", celsius, 3),
                     value("thermometer", Quantity.PRESSURE, "pressure", PRESSURE.pascals(), 0),
@@ -183,8 +214,8 @@ final class FakeBench {
                         new Reading.Absent(humidity, clock.instant(), Trouble.SILENCE, "no reply within 1000 ms"),
                         temperature);
             }
-            return List.of(
-                    value("P-1", Quantity.RELATIVE_HUMIDITY, "relative_humidity", probePercent + 0.5, 2), temperature);
+            shownPercent = probeFrozen ? shownPercent : probePercent + 0.5;
+            return List.of(value("P-1", Quantity.RELATIVE_HUMIDITY, "relative_humidity", shownPercent, 2), temperature);
         }
 
         @Override

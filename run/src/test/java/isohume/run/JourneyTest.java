@@ -58,7 +58,12 @@ class JourneyTest {
     @Test
     void the_air_is_looked_at_before_anything_is_asked_for() {
         carryOut(plan(Rig.point(1, 40, 75)));
-        assertTrue(facts().get(1) instanceof RunFact.Observed, facts().get(1).toString());
+        List<RunFact> first = facts().stream()
+                .filter(f -> !(f instanceof RunFact.Started) && !(f instanceof RunFact.Guarded))
+                .limit(2)
+                .toList();
+        assertTrue(first.get(0) instanceof RunFact.Observed, first.toString());
+        assertTrue(first.get(1) instanceof RunFact.Detoured, first.toString());
     }
 
     @Test
@@ -89,7 +94,7 @@ class JourneyTest {
     }
 
     private void carryOut(Plan plan) {
-        Bench known = new Bench(bench.bench().chamber(), bench.bench().instruments(), Optional.of(WAY));
+        Bench known = bench.bench().going(WAY);
         RunFact.Started usual = Rig.started();
         RunFact.Started started = new RunFact.Started(
                 plan,

@@ -8,8 +8,11 @@ import isohume.quantity.Direction;
 import isohume.quantity.Point;
 import isohume.quantity.RelativeHumidity;
 import isohume.quantity.Temperature;
+import isohume.run.watch.Bounds;
+import isohume.run.watch.Policies;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 
 /** A bench, a clock and a journal, all of them fakes that keep their contracts. */
 final class Rig {
@@ -38,29 +41,49 @@ final class Rig {
     }
 
     private static Rules quick() {
-        Rules usual = Rules.usual();
+        Rules usual = Rules.fixed();
+        SettlingRule.Fixed settling = SettlingRule.Fixed.usual();
         return new Rules(
                 usual.interval(),
-                Duration.ofMinutes(2),
-                usual.temperature(),
-                usual.dewPoint(),
-                usual.humidity(),
-                usual.humidityDifference(),
-                usual.temperatureDifference(),
-                Duration.ofMinutes(2),
-                Duration.ofMinutes(3),
+                new SettlingRule.Fixed(
+                        Duration.ofMinutes(2),
+                        settling.temperature(),
+                        settling.dewPoint(),
+                        settling.humidity(),
+                        settling.humidityDifference(),
+                        settling.temperatureDifference(),
+                        Duration.ofMinutes(2),
+                        Duration.ofMinutes(3)),
                 5,
+                5,
+                usual.noiseShare(),
                 Duration.ofHours(1),
                 Duration.ofMinutes(1));
     }
 
     Run begin() {
-        return Run.begin(journal, STREAM, started(), bench.bench(), time);
+        return begin(started());
+    }
+
+    Run begin(RunFact.Started started) {
+        return Run.begin(journal, STREAM, started, bench.bench(), time);
+    }
+
+    Run begin(Policies policies) {
+        return Run.begin(journal, STREAM, started(), bench.bench(Bounds.usual(), policies), time);
     }
 
     static RunFact.Started started() {
         return new RunFact.Started(
                 PLAN, "a fake bench", FakeBench.ROLES, Formulation.SONNTAG_1990, "Ada", "test", "no job");
+    }
+
+    /** With a plan that waits for what is still to come. */
+    static RunFact.Started startedByTheTail() {
+        Plan plan = new Plan(PLAN.title(), PLAN.points(), Rules.usual());
+        Targets targets = new Targets(Map.of("P-1/relative_humidity", List.of(0.6, 0.4)));
+        return new RunFact.Started(
+                plan, "a fake bench", FakeBench.ROLES, Formulation.SONNTAG_1990, "Ada", "test", "no job", targets);
     }
 
     Ending run() {

@@ -16,9 +16,16 @@ import isohume.quantity.Quantity;
 import isohume.quantity.RelativeHumidity;
 import isohume.quantity.Temperature;
 import isohume.run.reach.WayPoint;
+import isohume.run.watch.Bounds;
+import isohume.run.watch.Fault;
+import isohume.run.watch.Measure;
+import isohume.run.watch.Policies;
+import isohume.run.watch.Policy;
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -47,15 +54,71 @@ class RunNotationTest {
                                         CHANNEL, AT.plusMillis(7), Trouble.SILENCE, "no reply within 1000 ms"))),
                 new RunFact.Entered(Phase.SAFE_STOP, 2, "over-temperature"),
                 new RunFact.Ordered(Order.SKIP, "Ada", ""),
+                Rig.startedByTheTail(),
                 new RunFact.Recorded(2, 417, 446),
+                new RunFact.Recorded(
+                        2, 417, 446, List.of(new RunFact.ToCome("P-1/relative_humidity", -0.012345, 0.05))),
                 new RunFact.Rested(new Answer.AtRest()),
-                new RunFact.Finished(Ending.COMPLETED, "every point is done"));
+                new RunFact.Finished(Ending.COMPLETED, "every point is done"),
+                new RunFact.Guarded(Bounds.usual(), Policies.usual()),
+                new RunFact.Guarded(
+                        new Bounds(
+                                60.5,
+                                12,
+                                2,
+                                0.25,
+                                List.of(new Bounds.Pair("a/t", "b/t", 0.2)),
+                                Map.of("door", Fault.DOOR_OPEN),
+                                Duration.ofMinutes(4),
+                                Duration.ofMinutes(15),
+                                Duration.ofMinutes(30),
+                                Duration.ofHours(2)),
+                        new Policies(Map.of(Fault.SILENT, new Policy(Duration.ofSeconds(90), Measure.SKIP)))),
+                new RunFact.Noticed(
+                        Fault.FROZEN, "A/rh", AT, "51.2 % RH for 300 s", new Policy(Duration.ZERO, Measure.HOLD)),
+                new RunFact.Over(Fault.FROZEN, "A/rh"),
+                new RunFact.Acted(Fault.WATER_LOW, "chamber/water_level", 2, Measure.STOP_AFTER_POINT, "4 % left"),
+                new RunFact.Withdrawn(1, "A/rh stood still"));
     }
 
     @ParameterizedTest
     @MethodSource("everyKind")
     void every_kind_of_fact_comes_back_as_it_was_written(RunFact fact) {
         assertEquals(fact, RunNotation.decode(RunNotation.encode(fact)));
+    }
+
+    /** As they were written until version 1 of the form; these texts are never to be changed. */
+    @Test
+    void facts_of_earlier_forms_are_read() {
+        assertEquals(
+                new RunFact.Recorded(2, 417, 446),
+                RunNotation.decode(new Fact(8, "{\"point\":2,\"first\":417,\"last\":446}")));
+        RunFact.Started started = (RunFact.Started) RunNotation.decode(new Fact(1, """
+                {"plan":{"title":"Two points","points":[{"number":1,"kelvin":296.15,"fraction":0.5,\
+                "direction":"ascending"}],"rules":{"interval":"PT10S","window":"PT5M",\
+                "temperature":{"band":0.5,"spread":0.01,"drift_per_minute":0.004},\
+                "dew_point":{"spread":0.02,"drift_per_minute":0.01},\
+                "humidity":{"band":2.0,"spread":0.05,"drift_per_minute":0.02},\
+                "humidity_difference":{"spread":0.1,"drift_per_minute":0.02},\
+                "temperature_difference":{"spread":0.05,"drift_per_minute":0.004},\
+                "soak":"PT10M","temperature_soak":"PT30M","readings":30,"longest":"PT4H","patience":"PT1M"}},\
+                "bench":"a bench","roles":{"dew_point":"m/d","deposit":"m/p","temperature":"t/t","pressure":"t/p",\
+                "mirror_pressure":"t/m","instruments":["P-1/temperature"]},"formulation":"SONNTAG_1990",\
+                "operator":"Ada","program":"test","job":"no job"}"""));
+        assertEquals(Rules.fixed(), started.plan().rules());
+        assertEquals(Targets.none(), started.targets());
+    }
+
+    /** As it is described in docs/formats/run-facts.md. */
+    @Test
+    void a_noticed_fault_is_written_as_it_is_described() {
+        Fact fact = RunNotation.encode(new RunFact.Noticed(
+                Fault.DOOR_OPEN, "chamber", AT, "the door is open", new Policy(Duration.ofMinutes(10), Measure.HOLD)));
+        assertEquals(41, fact.form());
+        assertEquals(
+                "{\"fault\":\"door-open\",\"channel\":\"chamber\",\"since\":\"2026-03-02T08:00:10.250Z\","
+                        + "\"evidence\":\"the door is open\",\"policy\":{\"wait\":\"PT10M\",\"then\":\"HOLD\"}}",
+                fact.text());
     }
 
     @Test

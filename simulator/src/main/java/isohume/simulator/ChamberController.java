@@ -16,7 +16,7 @@ final class ChamberController {
     private static final double TEMPERATURE_OFFSET = 0.08; // K, half-width
     private static final double HUMIDITY_OFFSET = 0.8; // % RH, half-width
     private static final double CUT_OUT_CELSIUS = 65;
-    private static final double DEW_MARGIN = 0.98; // of saturation at the coldest surface
+    static final double DEW_MARGIN = 0.98; // of saturation at the coldest surface
     private static final double FULL_FLOW_PERCENT = 1.5; // error from which the streams run at full flow
     private static final double DRY_RATIO = 2e-4; // of the dry stream, as the controller believes it
 
@@ -27,11 +27,13 @@ final class ChamberController {
     private final double humidityOffset;
     private final Wander temperatureNoise;
     private final Wander humidityNoise;
+    private final double mostWatts;
     private final PiController drive;
     private final PiController mixer = new PiController(0.06, 70, 0, 1);
     private double wantedCelsius = 23;
     private double wantedPercent = 50;
     private boolean running;
+    private boolean jammed;
     private boolean cutOut;
     private Action action = Action.REST;
 
@@ -44,6 +46,7 @@ final class ChamberController {
         temperature = new Lag(start.celsius());
         humidity = new Lag(start.relativeHumidity());
         Enclosure enclosure = parameters.enclosure();
+        mostWatts = enclosure.heatingWatts();
         drive = new PiController(25, 240, -enclosure.coolingWatts(), enclosure.heatingWatts());
     }
 
@@ -61,6 +64,11 @@ final class ChamberController {
         running = on;
     }
 
+    /** The drive heats as hard as it can while it runs, whatever it is told; the cut-out does not depend on it. */
+    void jam(boolean on) {
+        jammed = on;
+    }
+
     /** Looks at the air and decides what to do next. */
     Action step(Climate air, double wall, double coldest, double saturator) {
         temperatureNoise.step();
@@ -73,15 +81,16 @@ final class ChamberController {
     }
 
     private Action act(double total, double coldest, double saturator) {
-        double watts = cutOut ? 0 : drive.output(wantedCelsius - sensedCelsius(), 0);
+        double error = wantedCelsius - sensedCelsius();
+        double watts = cutOut ? 0 : jammed ? mostWatts : drive.output(error, 0);
         double air = Air.saturation(sensedCelsius(), total);
         double safe = 100 * DEW_MARGIN * Air.saturation(coldest, total) / air;
         double percent = Math.min(wantedPercent, safe);
-        double error = percent - sensedPercent();
+        double humidityError = percent - sensedPercent();
         double wet = Air.ratio(streams.saturatorEfficiency() * Air.saturation(saturator, total), total);
         double believed = (Air.ratio(percent / 100 * air, total) - DRY_RATIO) / (wet - DRY_RATIO);
-        double share = mixer.output(error, believed);
-        double effort = Math.min(1, Math.abs(error) / FULL_FLOW_PERCENT);
+        double share = mixer.output(humidityError, believed);
+        double effort = Math.min(1, Math.abs(humidityError) / FULL_FLOW_PERCENT);
         return new Action(watts, streams.holdFlow() + effort * (streams.changeFlow() - streams.holdFlow()), share);
     }
 

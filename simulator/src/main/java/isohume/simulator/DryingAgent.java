@@ -39,6 +39,10 @@ final class DryingAgent {
         loadGrams = 0;
     }
 
+    void loadTo(double share) {
+        loadGrams = Math.max(loadGrams, share * capacityGrams);
+    }
+
     double loadGrams() {
         return loadGrams;
     }

@@ -12,5 +12,7 @@ public enum Fault {
     /** Every request is answered with a Modbus exception: device failure. */
     REFUSING,
     /** The connection is dropped by the first request, again and again. */
-    UNPLUGGED
+    UNPLUGGED,
+    /** Everything is answered with what the registers held when the fault began. */
+    FROZEN
 }

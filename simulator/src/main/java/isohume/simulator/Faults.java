@@ -28,7 +28,7 @@ final class Faults extends SimpleChannelInboundHandler<ModbusTcpFrame> {
     @Override
     protected void channelRead0(ChannelHandlerContext context, ModbusTcpFrame frame) {
         switch (of(frame.header().unitId())) {
-            case NONE, REFUSING -> context.fireChannelRead(frame);
+            case NONE, REFUSING, FROZEN -> context.fireChannelRead(frame);
             case SILENT -> {}
             case GARBLED -> {
                 var unused = context.writeAndFlush(garbled(frame));

@@ -18,8 +18,7 @@ final class HeatBalance {
     }
 
     void step(double driveWatts, double room, boolean doorOpen) {
-        double fading = Math.clamp(1 - (room - wall) / COLDEST_BELOW_ROOM, 0, 1);
-        double pumped = driveWatts < 0 ? driveWatts * fading : driveWatts;
+        double pumped = driveWatts < 0 ? driveWatts * fading(room - wall) : driveWatts;
         double toRoom = enclosure.airToRoom() + (doorOpen ? OPEN_DOOR : 0);
         int parts = parts(toRoom);
         double h = World.STEP_SECONDS / parts;
@@ -30,6 +29,11 @@ final class HeatBalance {
             air += h * airWatts / enclosure.airHeatCapacity();
             wall += h * wallWatts / enclosure.wallHeatCapacity();
         }
+    }
+
+    /** Share of the cooling power that is left with the walls so far below the room. */
+    static double fading(double kelvin) {
+        return Math.clamp(1 - kelvin / COLDEST_BELOW_ROOM, 0, 1);
     }
 
     private int parts(double toRoom) {

@@ -28,6 +28,8 @@ final class Registers {
     private final Map<Integer, IntSupplier> input = new HashMap<>();
     private final Map<Integer, IntSupplier> holding = new HashMap<>();
     private final Map<Integer, Writer> writers = new HashMap<>();
+    private @Nullable Map<Integer, IntSupplier> stillInput;
+    private @Nullable Map<Integer, IntSupplier> stillHolding;
     private Map<Integer, IntSupplier> table = input;
 
     /** What follows goes into the input registers. */
@@ -77,12 +79,27 @@ final class Registers {
         return this;
     }
 
+    /** From now on every word stays as it is, until it may move again. */
+    void freeze(boolean on) {
+        stillInput = on ? snapshot(input) : null;
+        stillHolding = on ? snapshot(holding) : null;
+    }
+
+    private static Map<Integer, IntSupplier> snapshot(Map<Integer, IntSupplier> moving) {
+        Map<Integer, IntSupplier> still = new HashMap<>();
+        moving.forEach((address, word) -> {
+            int now = word.getAsInt();
+            still.put(address, () -> now);
+        });
+        return still;
+    }
+
     byte[] readInput(int address, int count) throws ModbusResponseException {
-        return read(input, FunctionCode.READ_INPUT_REGISTERS, address, count);
+        return read(stillInput == null ? input : stillInput, FunctionCode.READ_INPUT_REGISTERS, address, count);
     }
 
     byte[] readHolding(int address, int count) throws ModbusResponseException {
-        return read(holding, FunctionCode.READ_HOLDING_REGISTERS, address, count);
+        return read(stillHolding == null ? holding : stillHolding, FunctionCode.READ_HOLDING_REGISTERS, address, count);
     }
 
     private static byte[] read(Map<Integer, IntSupplier> from, FunctionCode function, int address, int count)

@@ -47,6 +47,10 @@ final class Saturator {
         usedGrams = 0;
     }
 
+    void drainTo(double percent) {
+        usedGrams = Math.max(usedGrams, streams.tankGrams() * (1 - percent / 100));
+    }
+
     /** What is left in the tank, %. */
     double levelPercent() {
         return Math.max(0, 100 * (1 - usedGrams / streams.tankGrams()));

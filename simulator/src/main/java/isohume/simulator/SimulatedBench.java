@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantLock;
@@ -31,6 +32,7 @@ public final class SimulatedBench implements AutoCloseable {
     private final Lock lock = new ReentrantLock(true);
     private final Faults faults = new Faults();
     private final World world;
+    private final Map<Integer, Registers> units;
     private final Instant start;
     private final ModbusPort server;
     private Instant now;
@@ -40,7 +42,8 @@ public final class SimulatedBench implements AutoCloseable {
         world = new World(parameters, seed);
         this.start = start;
         now = start;
-        server = ModbusPort.open(new BenchServices(Units.of(world), faults, lock), faults, port);
+        units = Units.of(world);
+        server = ModbusPort.open(new BenchServices(units, faults, lock), faults, port);
     }
 
     /**
@@ -143,32 +146,109 @@ public final class SimulatedBench implements AutoCloseable {
 
     /** Puts something wrong with the connection to a unit, or right with {@link Fault#NONE}. */
     public void fault(int unit, Fault fault) {
-        faults.put(unit, fault);
+        locked(() -> {
+            faults.put(unit, fault);
+            Registers registers = units.get(unit);
+            if (registers != null) {
+                registers.freeze(fault == Fault.FROZEN);
+            }
+        });
     }
 
-    public void openDoor() {
-        door(true);
+    /**
+     * Puts something on top of what an instrument shows, as a sensor gone wrong would; 0 takes it away. The instrument's
+     * own error stays what {@link #trueError} says.
+     *
+     * @param by in the quantity's {@link Quantity#differenceUnit}
+     */
+    public void offset(String instrument, Quantity quantity, double by) {
+        locked(() -> world.offset(instrument, quantity, by));
     }
 
-    public void closeDoor() {
-        door(false);
-    }
-
-    private void door(boolean open) {
+    /** What an instrument would show now if neither its connection nor its sensor had anything wrong. */
+    public double wouldShow(String instrument, Quantity quantity) {
         lock.lock();
         try {
-            world.door(open);
+            return world.shown(instrument, quantity).shown().getAsDouble();
         } finally {
             lock.unlock();
         }
     }
 
-    /** Fills the tank with water and puts in fresh drying agent. */
-    public void service() {
+    public void openDoor() {
+        locked(() -> world.door(true));
+    }
+
+    public void closeDoor() {
+        locked(() -> world.door(false));
+    }
+
+    public boolean isDoorOpen() {
         lock.lock();
         try {
+            return world.doorOpen();
+        } finally {
+            lock.unlock();
+        }
+    }
+
+    /** Whether the chamber's controller drives. */
+    public boolean isRunning() {
+        lock.lock();
+        try {
+            return world.controller().running();
+        } finally {
+            lock.unlock();
+        }
+    }
+
+    /** Temperature of the chamber's warmest part, its wall or its air, °C. */
+    public double warmest() {
+        lock.lock();
+        try {
+            return Math.max(world.heat().wall(), world.heat().air());
+        } finally {
+            lock.unlock();
+        }
+    }
+
+    /** Lets water out of the tank until so much is left, %. */
+    public void drainTo(double percent) {
+        locked(() -> world.vapour().saturator().drainTo(percent));
+    }
+
+    /** Lets the drying agent take up that share, 0 to 1, of what it can. */
+    public void loadAgentTo(double share) {
+        locked(() -> world.vapour().agent().loadTo(share));
+    }
+
+    /** Makes the drive heat as hard as it can while it runs, or obey again. The chamber's own cut-out still works. */
+    public void jamDrive(boolean jammed) {
+        locked(() -> world.controller().jam(jammed));
+    }
+
+    /** The chamber has been without power for a moment: its controller is on again, and drives nothing. */
+    public void restartChamber() {
+        locked(() -> world.controller().run(false));
+    }
+
+    /** Somebody sets the chamber at its own panel. */
+    public void setAtPanel(double celsius, double percent) {
+        locked(() -> world.controller().want(celsius, percent));
+    }
+
+    /** Fills the tank with water and puts in fresh drying agent. */
+    public void service() {
+        locked(() -> {
             world.vapour().saturator().fill();
             world.vapour().agent().renew();
+        });
+    }
+
+    private void locked(Runnable change) {
+        lock.lock();
+        try {
+            change.run();
         } finally {
             lock.unlock();
         }

@@ -26,7 +26,7 @@ public record Uniformity(double atRoom, double perKelvinBelow, double perKelvinA
     }
 
     /** Half-width without the load, at a chamber temperature that is so far above the room. */
-    double halfWidth(double aboveRoom) {
+    public double halfWidth(double aboveRoom) {
         return atRoom + (aboveRoom < 0 ? -aboveRoom * perKelvinBelow : aboveRoom * perKelvinAbove);
     }
 }

@@ -26,15 +26,15 @@ final class Units {
                 CHAMBER,
                 chamber(world),
                 MIRROR,
-                mirror(world.mirror()),
+                mirror(world),
                 THERMOMETER,
-                thermometer(world.thermometer()),
+                thermometer(world),
                 FIRST_TRANSMITTER,
-                scaledWords(world.transmitters().get(0)),
+                scaledWords(world, world.transmitterIds().get(0)),
                 FIRST_TRANSMITTER + 1,
-                floatsInHolding(world.transmitters().get(1)),
+                floatsInHolding(world, world.transmitterIds().get(1)),
                 FIRST_TRANSMITTER + 2,
-                floatsLowWordFirst(world.transmitters().get(2)));
+                floatsLowWordFirst(world, world.transmitterIds().get(2)));
     }
 
     private static Registers chamber(World world) {
@@ -54,12 +54,9 @@ final class Units {
                         word -> controller.want(controller.wantedCelsius(), word / 100.0))
                 .writable(2, 0, 1, () -> controller.running() ? 1 : 0, word -> controller.run(word == 1))
                 .inInput()
-                .int16(0, 0.01, world.shown("chamber", Quantity.TEMPERATURE).shown())
-                .uint16(
-                        1,
-                        0.01,
-                        world.shown("chamber", Quantity.RELATIVE_HUMIDITY).shown())
-                .uint16(2, 0.1, world.shown("chamber", Quantity.WATER_LEVEL).shown())
+                .int16(0, 0.01, world.register("chamber", Quantity.TEMPERATURE))
+                .uint16(1, 0.01, world.register("chamber", Quantity.RELATIVE_HUMIDITY))
+                .uint16(2, 0.1, world.register("chamber", Quantity.WATER_LEVEL))
                 .uint16(3, 0.001, () -> controller.action().wetShare())
                 .uint16(4, 0.01, () -> controller.action().flow())
                 .int16(5, 0.1, () -> controller.action().watts())
@@ -73,41 +70,42 @@ final class Units {
                 | (world.vapour().agent().spent() ? AGENT_SPENT : 0);
     }
 
-    private static Registers mirror(Mirror mirror) {
+    private static Registers mirror(World world) {
+        Mirror mirror = world.mirror();
         return new Registers()
                 .inInput()
-                .int16(0, 0.01, mirror.dewPoint().shown())
+                .int16(0, 0.01, world.register("mirror", Quantity.DEW_POINT))
                 .word(1, () -> mirror.deposit().register())
                 .word(STATUS, () -> mirror.deposit() == Mirror.Deposit.UNKNOWN ? 1 : 0);
     }
 
-    private static Registers thermometer(Thermometer thermometer) {
-        DoubleSupplier mirrorPascals = thermometer.mirrorPressure().shown();
+    private static Registers thermometer(World world) {
+        DoubleSupplier mirrorPascals = world.thermometer().mirrorPressure().shown();
         return new Registers()
                 .inInput()
-                .float32(0, WordOrder.BIG, thermometer.temperature().shown())
-                .uint32(2, WordOrder.BIG, thermometer.pressure().shown())
+                .float32(0, WordOrder.BIG, world.register("thermometer", Quantity.TEMPERATURE))
+                .uint32(2, WordOrder.BIG, world.register("thermometer", Quantity.PRESSURE))
                 .float32(4, WordOrder.BIG, () -> mirrorPascals.getAsDouble() / 100);
     }
 
-    private static Registers scaledWords(Transmitter one) {
+    private static Registers scaledWords(World world, String id) {
         return new Registers()
                 .inInput()
-                .uint16(0, 0.01, one.relativeHumidity().shown())
-                .int16(1, 0.01, one.temperature().shown());
+                .uint16(0, 0.01, world.register(id, Quantity.RELATIVE_HUMIDITY))
+                .int16(1, 0.01, world.register(id, Quantity.TEMPERATURE));
     }
 
-    private static Registers floatsInHolding(Transmitter one) {
+    private static Registers floatsInHolding(World world, String id) {
         return new Registers()
                 .inHolding()
-                .float32(100, WordOrder.BIG, one.relativeHumidity().shown())
-                .float32(102, WordOrder.BIG, one.temperature().shown());
+                .float32(100, WordOrder.BIG, world.register(id, Quantity.RELATIVE_HUMIDITY))
+                .float32(102, WordOrder.BIG, world.register(id, Quantity.TEMPERATURE));
     }
 
-    private static Registers floatsLowWordFirst(Transmitter one) {
+    private static Registers floatsLowWordFirst(World world, String id) {
         return new Registers()
                 .inInput()
-                .float32(32, WordOrder.LITTLE, one.temperature().shown())
-                .float32(34, WordOrder.LITTLE, one.relativeHumidity().shown());
+                .float32(32, WordOrder.LITTLE, world.register(id, Quantity.TEMPERATURE))
+                .float32(34, WordOrder.LITTLE, world.register(id, Quantity.RELATIVE_HUMIDITY));
     }
 }

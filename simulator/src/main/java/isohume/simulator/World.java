@@ -4,6 +4,7 @@ package isohume.simulator;
 import isohume.quantity.Quantity;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,7 @@ final class World {
     private final Thermometer thermometer;
     private final List<Transmitter> transmitters = new ArrayList<>();
     private final Map<String, Map<Quantity, Shown>> shown = new LinkedHashMap<>();
+    private final Map<Shown, Double> offsets = new HashMap<>();
     private Climate air;
     private boolean doorOpen;
 
@@ -117,6 +119,16 @@ final class World {
         return channel;
     }
 
+    /** What its register holds: what it shows, and what was put on top of that. */
+    DoubleSupplier register(String instrument, Quantity quantity) {
+        Shown what = shown(instrument, quantity);
+        return () -> what.shown().getAsDouble() + offsets.getOrDefault(what, 0.0);
+    }
+
+    void offset(String instrument, Quantity quantity, double by) {
+        offsets.put(shown(instrument, quantity), by);
+    }
+
     void door(boolean open) {
         doorOpen = open;
     }
@@ -151,6 +163,12 @@ final class World {
 
     Thermometer thermometer() {
         return thermometer;
+    }
+
+    List<String> transmitterIds() {
+        return parameters.transmitters().stream()
+                .map(TransmitterSpecification::id)
+                .toList();
     }
 
     List<Transmitter> transmitters() {

@@ -25,7 +25,7 @@ class GumExamplesTest {
     }
 
     /** H.1 in its smallest parts, in nm and °C: l = l_S + d + d1 + d2 - l_S(δα·(θ + Δ) + α_S·δθ). */
-    private static Budget gaugeBlock() {
+    static Budget gaugeBlock() {
         List<Input> inputs = List.of(
                 line("l_S", 50.000623 * NM_PER_MM, new Distribution.Expanded(75, 3), 18),
                 line("d", 215, new Distribution.Normal(13 / Math.sqrt(5)), 24),
@@ -82,21 +82,28 @@ class GumExamplesTest {
     }
 
     private static void assertComponent(String valueRow, String uncertaintyRow, Model model) {
-        List<Printed.Row> rows = Printed.table("gum_h2_data.csv");
-        double[][] columns = {volts(rows), amperes(rows), Printed.column(rows, "phi_radian")};
-        PearsonsCorrelation pearson = new PearsonsCorrelation();
-        Correlations correlations = Correlations.between("V", "I", pearson.correlation(columns[0], columns[1]))
-                .and("V", "phi", pearson.correlation(columns[0], columns[2]))
-                .and("I", "phi", pearson.correlation(columns[1], columns[2]));
+        Correlations correlations = impedanceCorrelations();
         Budget budget = impedance(model, correlations);
         assertRelative(check(valueRow), budget.value(), 1e-9, valueRow);
         assertRelative(check(uncertaintyRow), budget.combined(), 1e-8, uncertaintyRow);
     }
 
-    private static Budget impedance(Model model, Correlations correlations) {
+    static double[][] impedanceReadings() {
         List<Printed.Row> rows = Printed.table("gum_h2_data.csv");
-        List<Input> inputs = List.of(
-                mean("V", volts(rows)), mean("I", amperes(rows)), mean("phi", Printed.column(rows, "phi_radian")));
+        return new double[][] {volts(rows), amperes(rows), Printed.column(rows, "phi_radian")};
+    }
+
+    static Correlations impedanceCorrelations() {
+        double[][] columns = impedanceReadings();
+        PearsonsCorrelation pearson = new PearsonsCorrelation();
+        return Correlations.between("V", "I", pearson.correlation(columns[0], columns[1]))
+                .and("V", "phi", pearson.correlation(columns[0], columns[2]))
+                .and("I", "phi", pearson.correlation(columns[1], columns[2]));
+    }
+
+    static Budget impedance(Model model, Correlations correlations) {
+        double[][] columns = impedanceReadings();
+        List<Input> inputs = List.of(mean("V", columns[0]), mean("I", columns[1]), mean("phi", columns[2]));
         return Budget.of("impedance", "ohm", inputs, model, correlations, Coverage.TWO_SIGMA);
     }
 
@@ -110,7 +117,7 @@ class GumExamplesTest {
                 .toArray();
     }
 
-    private static Input mean(String symbol, double[] readings) {
+    static Input mean(String symbol, double[] readings) {
         StreamingStatistics statistics = new StreamingStatistics();
         for (double reading : readings) {
             statistics.addValue(reading);
@@ -122,6 +129,12 @@ class GumExamplesTest {
 
     @Test
     void h6_rockwell_hardness() {
+        Budget budget = hardness();
+        assertDigits("64.0", budget.value(), 0.5, "h");
+        assertDigits("0.55", budget.combined(), 0.5, "u_c(h), JCGM 100 H.6.5");
+    }
+
+    static Budget hardness() {
         List<Input> inputs = List.of(
                 line("d", 36.0, new Distribution.MeanOfReadings(0.45, 5), 4),
                 line("resolution", 0, new Distribution.Rectangular(0.05), INFINITE),
@@ -129,21 +142,23 @@ class GumExamplesTest {
                 line("z", 0, new Distribution.MeanOfReadings(0.11, 6), 5),
                 line("variation", 0, new Distribution.Triangular(0.015 * 36.0 / 2), INFINITE),
                 line("Delta_S", 0, new Distribution.Normal(0.5), INFINITE));
-        Budget budget = Budget.of("h", "HRC", inputs, x -> 100 - x[0] - x[1] - x[2] - x[3] - x[4] - x[5]);
-        assertDigits("64.0", budget.value(), 0.5, "h");
-        assertDigits("0.55", budget.combined(), 0.5, "u_c(h), JCGM 100 H.6.5");
+        return Budget.of("h", "HRC", inputs, x -> 100 - x[0] - x[1] - x[2] - x[3] - x[4] - x[5]);
     }
 
     @Test
     void g41_welch_and_satterthwaite() {
+        Budget budget = product();
+        assertEquals(1.029465881e-2, budget.combined(), 1e-11, "G41-07, recomputed");
+        assertEquals(18.99874231, budget.effectiveDegreesOfFreedom(), 1e-7, "G41-08, recomputed; printed 19.0");
+        assertDigits("2.2", 100 * budget.expanded(), 0.5, "G41-10, percent");
+    }
+
+    static Budget product() {
         List<Input> inputs = List.of(
                 line("x1", 1, new Distribution.Normal(0.0025), 9),
                 line("x2", 1, new Distribution.Normal(0.0057), 4),
                 line("x3", 1, new Distribution.Normal(0.0082), 14));
-        Budget budget = Budget.of("y", "1", inputs, x -> x[0] * x[1] * x[2], Correlations.none(), 0.95);
-        assertEquals(1.029465881e-2, budget.combined(), 1e-11, "G41-07, recomputed");
-        assertEquals(18.99874231, budget.effectiveDegreesOfFreedom(), 1e-7, "G41-08, recomputed; printed 19.0");
-        assertDigits("2.2", 100 * budget.expanded(), 0.5, "G41-10, percent");
+        return Budget.of("y", "1", inputs, x -> x[0] * x[1] * x[2], Correlations.none(), 0.95);
     }
 
     /** The temperature is only implied: R_S·ratio = R_0(1 + A·t + B·t²), solved here by the quadratic formula. */

@@ -117,9 +117,9 @@ public final class Compare {
     }
 
     private void takeTurns(int rounds, int milliseconds) throws IOException {
-        for (int i = 0; i < 3; i++) {
+        for (int i = 0; i < 2; i++) {
             for (Task task : tasks) {
-                task.warmUp(2 * milliseconds);
+                task.warmUp(6 * milliseconds);
             }
         }
         for (int round = 0; round < rounds; round++) {

@@ -43,6 +43,7 @@ final class Isohume {
         return List.of(
                 System.getProperty("java.home") + "/bin/java",
                 "-Xmx64m",
+                "-XX:+UseSerialGC", // as ./isohume has it
                 "-cp",
                 System.getProperty("java.class.path"),
                 Isohume.class.getName(),

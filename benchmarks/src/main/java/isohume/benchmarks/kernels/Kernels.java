@@ -27,6 +27,7 @@ public final class Kernels {
     }
 
     static Report measure(Options options) {
+        Machine machine = Machine.here(); // its load before we add our own
         ChainedOptionsBuilder plan = new OptionsBuilder()
                 .include("isohume\\.benchmarks\\.kernels\\..*")
                 .verbosity(VerboseMode.SILENT)
@@ -39,7 +40,7 @@ public final class Kernels {
         try {
             List<Figure> figures = new Runner(plan.build())
                     .run().stream().map(run -> figure(run.getPrimaryResult())).toList();
-            return new Report(Machine.here(), Map.of("JMH", Version.getPlainVersion()), figures);
+            return new Report(machine, Map.of("JMH", Version.getPlainVersion()), figures);
         } catch (RunnerException failed) {
             throw new IllegalStateException("a kernel failed: " + failed.getMessage(), failed);
         }

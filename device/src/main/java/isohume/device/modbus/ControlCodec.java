@@ -78,6 +78,13 @@ final class ControlCodec {
         return setpoint(registers.get(0), registers.get(1));
     }
 
+    /** What the controller is set to, whoever set it. */
+    Answer holds(Image image) {
+        boolean off =
+                image.of(runSpan()) instanceof Reply.Words(List<Integer> words) && words.getFirst() == controls.off();
+        return off ? new Answer.AtRest() : held(image);
+    }
+
     /** Whether the drives are off after {@link #rest}. */
     Answer rested(Image image) {
         return switch (image.of(runSpan())) {

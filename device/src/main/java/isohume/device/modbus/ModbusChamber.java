@@ -62,6 +62,19 @@ final class ModbusChamber implements Chamber {
     }
 
     @Override
+    public Answer holds() {
+        Deadline deadline = limit();
+        if (!line.take(deadline)) {
+            return ControlCodec.answer(ModbusInstrument.busy(deadline), "");
+        }
+        try {
+            return codec.holds(new Talk(line, description.unit(), deadline).read(ReadPlan.of(codec.spans(), 0)));
+        } finally {
+            line.release();
+        }
+    }
+
+    @Override
     public Answer rest() {
         if (!line.take(limit())) {
             return ControlCodec.answer(ModbusInstrument.busy(limit()), "");

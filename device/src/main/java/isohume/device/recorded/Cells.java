@@ -6,9 +6,9 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /** The numbers of one column, nine bytes each, digit for digit; a file of 50 MB has millions. */
-final class Cells {
+public final class Cells {
     /** Longer numbers are not kept. */
-    static final int MOST_DIGITS = 18;
+    public static final int MOST_DIGITS = 18;
 
     private static final byte GAP = Byte.MIN_VALUE;
 
@@ -17,15 +17,17 @@ final class Cells {
     private int count;
 
     /** A number of at most {@link #MOST_DIGITS} digits and a scale of -100 to 100. */
-    void add(BigDecimal number) {
+    public void add(BigDecimal number) {
         add(number.unscaledValue().longValueExact(), (byte) number.scale());
     }
 
-    void addGap() {
+    /** A place without a number. */
+    public void addGap() {
         add(0, GAP);
     }
 
-    Optional<BigDecimal> get(int row) {
+    /** The number at a place, from 0; nothing at a gap. */
+    public Optional<BigDecimal> get(int row) {
         return scales[row] == GAP ? Optional.empty() : Optional.of(BigDecimal.valueOf(unscaled[row], scales[row]));
     }
 

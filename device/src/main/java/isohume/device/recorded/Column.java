@@ -95,6 +95,33 @@ sealed interface Column {
         }
     }
 
+    /**
+     * What a channel had still to change, or its standard uncertainty; in the unit of a difference, the same in every
+     * line of a point.
+     */
+    record ToCome(Channel channel, Part part) implements Column {
+        /** Which of the two. */
+        enum Part {
+            VALUE("to_come"),
+            UNCERTAINTY("u_to_come");
+
+            private final String word;
+
+            Part(String word) {
+                this.word = word;
+            }
+
+            String word() {
+                return word;
+            }
+        }
+
+        @Override
+        public String heading() {
+            return channel.id() + ":" + part.word();
+        }
+    }
+
     /** The heading without its unit. */
     String heading();
 }

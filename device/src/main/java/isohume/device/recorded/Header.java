@@ -19,7 +19,7 @@ import java.util.stream.Collectors;
 final class Header {
     private static final Pattern HEADING = Pattern.compile("([^\\[\\]]*?)\\s*(?:\\[([^\\[\\]]*)])?");
     private static final Pattern INSTRUMENT =
-            Pattern.compile("([A-Za-z0-9][A-Za-z0-9._-]{0,63})/([a-z][a-z0-9_]{0,63})");
+            Pattern.compile("([A-Za-z0-9][A-Za-z0-9._-]{0,63})/([a-z][a-z0-9_]{0,63})(?::(.*))?");
     private static final String KNOWN = "time, point, deposit, dew_point [°C], temperature [°C], pressure [Pa],"
             + " mirror_pressure [Pa], and for an instrument its id, a slash and a quantity,"
             + " as in A-1042/relative_humidity [% RH]";
@@ -101,7 +101,31 @@ final class Header {
             return fault(number, "the column \"" + name + "\" is not known", "known are " + KNOWN);
         }
         Channel channel = new Channel(instrument.group(1), instrument.group(2), quantity.get());
+        String part = instrument.group(3);
+        if (part != null) {
+            return toCome(channel, part, unit, number);
+        }
         return unit(name, quantity.get(), unit, number).map(u -> new Column.Shown(channel, u));
+    }
+
+    private Optional<Column> toCome(Channel channel, String word, Optional<String> unit, int number) {
+        String wanted = channel.quantity().differenceUnit();
+        for (Column.ToCome.Part part : Column.ToCome.Part.values()) {
+            if (part.word().equals(word)) {
+                Column column = new Column.ToCome(channel, part);
+                return unit.isPresent() && unit.get().equals(wanted)
+                        ? Optional.of(column)
+                        : fault(
+                                number,
+                                column.heading() + " has "
+                                        + unit.map(u -> "the unit [" + u + "]").orElse("no unit"),
+                                "write [" + wanted + "] behind it");
+            }
+        }
+        return fault(
+                number,
+                "\"" + word + "\" behind " + channel.id() + " is not known",
+                "known are :to_come and :u_to_come");
     }
 
     /** A channel is named by its quantity, perhaps with something after it: {@code temperature_2}. */

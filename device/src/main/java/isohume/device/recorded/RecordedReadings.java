@@ -33,6 +33,7 @@ public final class RecordedReadings {
      * @param pressure of the air, in Pa
      * @param mirrorPressure of the air at the mirror, in Pa; as {@code pressure} if the file does not have it
      * @param shown what each instrument showed; a channel with a gap is not in it
+     * @param toCome what each channel had still to change; only channels of which the file says so
      */
     public record Row(
             long line,
@@ -43,7 +44,15 @@ public final class RecordedReadings {
             BigDecimal temperature,
             BigDecimal pressure,
             BigDecimal mirrorPressure,
-            Map<Channel, BigDecimal> shown) {}
+            Map<Channel, BigDecimal> shown,
+            Map<Channel, ToCome> toCome) {}
+
+    /**
+     * What a channel had still to change against the reference when it was recorded, in its quantity's difference unit.
+     *
+     * @param uncertainty standard uncertainty, not negative
+     */
+    public record ToCome(BigDecimal value, BigDecimal uncertainty) {}
 
     RecordedReadings(String source, List<Channel> channels, List<Row> rows) {
         this.source = source;

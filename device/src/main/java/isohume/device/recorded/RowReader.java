@@ -50,6 +50,7 @@ final class RowReader {
             switch (columns.get(i)) {
                 case Column.Mark mark -> mark(mark, cell, line, i + 1);
                 case Column.Numbers numbers -> number(numbers, cell, line, i + 1);
+                case Column.ToCome toCome -> toCome(toCome, cell, line, i + 1);
             }
         }
         table.add(line, at, point, deposit);
@@ -127,6 +128,20 @@ final class RowReader {
             fault(line, number, column.heading(), cell, impossible(column));
         } else {
             cells.add(value);
+        }
+    }
+
+    private void toCome(Column.ToCome column, String cell, long line, int number) {
+        Cells cells = table.cells(column);
+        if (cell.isEmpty()) {
+            cells.addGap();
+            return;
+        }
+        boolean understood = NUMBER.matcher(cell).matches() && new BigDecimal(cell).precision() <= Cells.MOST_DIGITS;
+        if (!understood || (column.part() == Column.ToCome.Part.UNCERTAINTY && cell.startsWith("-"))) {
+            fault(line, number, column.heading(), cell, "a number, no uncertainty below 0, is needed here or nothing");
+        } else {
+            cells.add(new BigDecimal(cell));
         }
     }
 

@@ -3,6 +3,7 @@ package isohume.device.recorded;
 
 import isohume.device.Channel;
 import isohume.device.recorded.RecordedReadings.Row;
+import isohume.device.recorded.RecordedReadings.ToCome;
 import isohume.quantity.Phase;
 import java.math.BigDecimal;
 import java.time.Instant;
@@ -46,7 +47,7 @@ final class Table extends AbstractList<Row> implements RandomAccess {
         count++;
     }
 
-    Cells cells(Column.Numbers column) {
+    Cells cells(Column column) {
         return Objects.requireNonNull(numbers.get(column));
     }
 
@@ -70,7 +71,8 @@ final class Table extends AbstractList<Row> implements RandomAccess {
                 reference(Column.Reference.TEMPERATURE, row).orElseThrow(),
                 pressure,
                 reference(Column.Reference.MIRROR_PRESSURE, row).orElse(pressure),
-                shown(row));
+                shown(row),
+                toCome(row));
     }
 
     @Override
@@ -95,6 +97,29 @@ final class Table extends AbstractList<Row> implements RandomAccess {
             }
         }
         return Collections.unmodifiableMap(shown);
+    }
+
+    private Map<Channel, ToCome> toCome(int row) {
+        Map<Channel, BigDecimal> values = part(Column.ToCome.Part.VALUE, row);
+        Map<Channel, BigDecimal> uncertainties = part(Column.ToCome.Part.UNCERTAINTY, row);
+        Map<Channel, ToCome> whole = new LinkedHashMap<>();
+        values.forEach((channel, value) -> {
+            BigDecimal uncertainty = uncertainties.get(channel);
+            if (uncertainty != null) {
+                whole.put(channel, new ToCome(value, uncertainty));
+            }
+        });
+        return Collections.unmodifiableMap(whole);
+    }
+
+    private Map<Channel, BigDecimal> part(Column.ToCome.Part part, int row) {
+        Map<Channel, BigDecimal> values = new LinkedHashMap<>();
+        for (Column column : columns) {
+            if (column instanceof Column.ToCome one && one.part() == part) {
+                cells(one).get(row).ifPresent(value -> values.put(one.channel(), value));
+            }
+        }
+        return values;
     }
 
     private Optional<BigDecimal> value(Column.Numbers column, int row) {

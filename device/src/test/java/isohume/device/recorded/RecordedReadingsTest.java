@@ -68,7 +68,8 @@ class RecordedReadingsTest {
                 new BigDecimal("20.00"),
                 new BigDecimal("101325"),
                 new BigDecimal("101300"),
-                Map.of(SECOND, new BigDecimal("20.1")));
+                Map.of(SECOND, new BigDecimal("20.1")),
+                Map.of());
         StringWriter text = new StringWriter();
         new RecordedWriter(List.of(HUMIDITY, SECOND), text).write(row);
         RecordedReadings readings = RecordedReadings.parse(text.toString(), "readings.csv");

@@ -3,6 +3,7 @@ package isohume.run.order;
 
 import isohume.device.Setpoint;
 import isohume.run.Rules;
+import isohume.run.SettlingRule;
 import isohume.run.reach.Way;
 import isohume.run.reach.WayPoint;
 import java.time.Duration;
@@ -45,12 +46,20 @@ final class DescribedTimes {
         double tail = pace.wall() * StrictMath.log1p(WALL_SHARE * Math.abs(visit.humidityStep()) / NEAR_PERCENT);
         double humidity = humidity(last.humidityStep(), NEAR_PERCENT) + tail;
         double temperature = temperature(Math.max(kelvin, Math.abs(last.temperatureStep())), NEAR_KELVIN);
-        return minutes + Math.max(humidity, temperature) + minutes(rules.window());
+        double settled = minutes + Math.max(humidity, temperature);
+        return switch (rules.settling()) {
+            case SettlingRule.Fixed fixed -> settled + minutes(fixed.window());
+            case SettlingRule.Tail byTail -> Math.max(settled, minutes(byTail.least()));
+        };
     }
 
     double stay(Visit visit) {
-        Duration soak = visit.newTemperature() ? rules.temperatureSoak() : rules.soak();
-        return minutes(soak.plus(rules.interval().multipliedBy(rules.readings())));
+        Duration soak = switch (rules.settling()) {
+            case SettlingRule.Fixed fixed -> visit.newTemperature() ? fixed.temperatureSoak() : fixed.soak();
+            case SettlingRule.Tail tail -> Duration.ZERO;
+        };
+        double readings = (rules.leastReadings() + rules.mostReadings()) / 2.0;
+        return minutes(soak) + minutes(rules.interval()) * readings;
     }
 
     private double humidity(double step, double near) {

@@ -28,8 +28,9 @@ public final class LearnedTimes implements TimeModel {
         approach = new Part(described::approach, new Regression(APPROACH_SPREAD, APPROACH_NOISE, PRIOR_DEGREES), true);
         stay = new Part(described::stay, new Regression(STAY_SPREAD, STAY_NOISE, PRIOR_DEGREES), false);
         for (Lesson lesson : lessons) {
-            approach.learn(lesson.visit(), lesson.approach());
-            stay.learn(lesson.visit(), lesson.stay());
+            DescribedTimes then = new DescribedTimes(pace, way, lesson.rules());
+            approach.learn(lesson.visit(), lesson.approach() / then.approach(lesson.visit()));
+            stay.learn(lesson.visit(), lesson.stay() / then.stay(lesson.visit()));
         }
         this.lessons = lessons.size();
     }
@@ -58,8 +59,8 @@ public final class LearnedTimes implements TimeModel {
 
     /** One of the two times. */
     private record Part(ToDoubleFunction<Visit> described, Regression ratio, boolean full) {
-        void learn(Visit visit, double minutes) {
-            ratio.observe(features(visit), StrictMath.log(minutes / described.applyAsDouble(visit)));
+        void learn(Visit visit, double toDescribed) {
+            ratio.observe(features(visit), StrictMath.log(toDescribed));
         }
 
         /** Noise is each visit's own; what is not known of the coefficients is common to all. */

@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What the facts of one run teach about its bench's times; a fold, like {@code run.Course}. A point teaches only if it was
- * approached from another that had been recorded, and nobody held, skipped or resumed anything since. Observations teach
+ * approached from another that had been recorded, and nobody held, skipped or resumed anything and no fault
+ * showed since. Observations teach
  * nothing here and may be left out.
  */
 public final class Lessons {
@@ -38,6 +39,11 @@ public final class Lessons {
             case RunFact.Answered answered -> {}
             case RunFact.Observed observed -> {}
             case RunFact.Rested rested -> {}
+            case RunFact.Guarded guarded -> {}
+            case RunFact.Noticed noticed -> forget();
+            case RunFact.Over over -> forget();
+            case RunFact.Acted acted -> forget();
+            case RunFact.Withdrawn withdrawn -> forget();
         }
     }
 
@@ -65,7 +71,7 @@ public final class Lessons {
         var done = plan.point(number);
         Setpoint to = new Setpoint(done.temperature(), done.humidity());
         if (rest != null && asked != null && settled != null && asked.isBefore(settled) && settled.isBefore(at)) {
-            learned.add(new Lesson(new Visit(rest, to), minutes(asked, settled), minutes(settled, at)));
+            learned.add(new Lesson(new Visit(rest, to), minutes(asked, settled), minutes(settled, at), plan.rules()));
         }
         rest = to;
         asked = null;

@@ -42,6 +42,7 @@ class LearnedTimesTest {
                     Surfaces.usual(),
                     List.of()),
             MoistAir.by(Formulation.SONNTAG_1990));
+    private static final Rules RULES = Rules.fixed();
     private static final Pace PACE = Pace.of(Flows.usual());
 
     /** A bench whose law nobody has told the model. */
@@ -68,7 +69,8 @@ class LearnedTimesTest {
             return new Lesson(
                     visit,
                     approach * Math.exp(law + noise * random.nextGaussian()),
-                    25 * Math.exp(0.05 * random.nextGaussian()));
+                    25 * Math.exp(0.05 * random.nextGaussian()),
+                    RULES);
         }
     }
 
@@ -161,11 +163,11 @@ class LearnedTimesTest {
     }
 
     private static LearnedTimes model(List<Lesson> lessons) {
-        return new LearnedTimes(PACE, WAY, Rules.usual(), lessons);
+        return new LearnedTimes(PACE, WAY, RULES, lessons);
     }
 
     private static List<Lesson> repeated(Visit visit, double minutes, int times) {
-        return Collections.nCopies(times, new Lesson(visit, minutes, 15));
+        return Collections.nCopies(times, new Lesson(visit, minutes, 15, RULES));
     }
 
     private static List<Lesson> run(Drawn bench, int points, SplittableRandom random) {

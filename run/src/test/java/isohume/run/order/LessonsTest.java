@@ -39,7 +39,7 @@ class LessonsTest {
         take(52, new RunFact.Entered(Phase.SOAK, 2, "settled"));
         take(62, new RunFact.Entered(Phase.RECORD, 2, "soaked"));
         take(67, new RunFact.Recorded(2, 1, 2));
-        assertEquals(List.of(new Lesson(new Visit(DRY, WET), 12, 15)), lessons.learned());
+        assertEquals(List.of(new Lesson(new Visit(DRY, WET), 12, 15, Rules.usual())), lessons.learned());
     }
 
     @Test
@@ -60,7 +60,7 @@ class LessonsTest {
         take(55, new RunFact.Entered(Phase.APPROACH, 2, "settling lost"));
         take(65, new RunFact.Entered(Phase.SOAK, 2, "settled"));
         take(80, new RunFact.Recorded(2, 1, 2));
-        assertEquals(List.of(new Lesson(new Visit(DRY, WET), 10, 30)), lessons.learned());
+        assertEquals(List.of(new Lesson(new Visit(DRY, WET), 10, 30, Rules.usual())), lessons.learned());
     }
 
     @Test

@@ -12,7 +12,6 @@ import isohume.station.job.Worksheet;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 
 /** A worksheet's bench with its lines open. Closing it lets go of them and leaves the chamber as it is. */
@@ -35,12 +34,12 @@ public record OpenBench(Bench bench, Devices devices) implements AutoCloseable {
             throw new IllegalArgumentException(
                     "the bench names no chamber that can be told where to go; its description needs a chamber section");
         }
-        return new OpenBench(
-                new Bench(chamber, opened.subList(1, opened.size()), Optional.of(way(worksheet))), devices);
-    }
-
-    private static Way way(Worksheet worksheet) {
-        return new Way(worksheet.capacity().reach(), MoistAir.by(worksheet.job().formulation()));
+        Bench bench = new Bench(chamber, opened.subList(1, opened.size()))
+                .watched(worksheet.bounds(), worksheet.policies())
+                .going(new Way(
+                        worksheet.capacity().reach(),
+                        MoistAir.by(worksheet.job().formulation())));
+        return new OpenBench(bench, devices);
     }
 
     @Override

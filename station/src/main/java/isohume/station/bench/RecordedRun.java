@@ -9,6 +9,7 @@ import isohume.quantity.Phase;
 import isohume.result.Evaluation;
 import isohume.result.Recording;
 import isohume.result.Results;
+import isohume.result.StillToCome;
 import isohume.run.Course;
 import isohume.run.Moment;
 import isohume.run.Roles;
@@ -20,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** A run as the journal holds it: its course and what its readings mean. */
 public final class RecordedRun {
@@ -79,7 +81,17 @@ public final class RecordedRun {
             }
         }
         return new Recording(
-                course.plan().point(recorded.point()), deposit.orElseThrow(), "reported by the mirror", rows);
+                course.plan().point(recorded.point()),
+                deposit.orElseThrow(),
+                "reported by the mirror",
+                rows,
+                toCome(recorded));
+    }
+
+    private static Map<String, StillToCome> toCome(RunFact.Recorded recorded) {
+        return recorded.toCome().stream()
+                .collect(Collectors.toMap(
+                        RunFact.ToCome::channel, t -> new StillToCome(t.value(), t.standardUncertainty())));
     }
 
     private static Optional<Phase> oneOf(Optional<Phase> before, Moment moment, int point) {

@@ -11,6 +11,7 @@ import java.util.function.BooleanSupplier;
 public final class WallTime implements Timekeeper {
     private static final Duration GLANCE = Duration.ofMillis(50); // between two looks at whether to stop waiting
 
+    private final long origin = System.nanoTime();
     private final InstantSource clock;
 
     public WallTime(InstantSource clock) {
@@ -24,10 +25,18 @@ public final class WallTime implements Timekeeper {
 
     @Override
     public void waitUntil(Instant when, BooleanSupplier unless) {
-        while (clock.instant().isBefore(when) && !unless.getAsBoolean()) {
-            Duration left = Duration.between(clock.instant(), when);
+        Duration end =
+                elapsed().plus(Duration.between(clock.instant(), when)); // whatever is done to the clock meanwhile
+        Duration left = end.minus(elapsed());
+        while (left.isPositive() && !unless.getAsBoolean()) {
             pause(left.compareTo(GLANCE) < 0 ? left : GLANCE);
+            left = end.minus(elapsed());
         }
+    }
+
+    @Override
+    public Duration elapsed() {
+        return Duration.ofNanos(System.nanoTime() - origin);
     }
 
     /** A pause that may end early; whoever waits looks at the clock again. */

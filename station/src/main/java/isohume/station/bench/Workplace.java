@@ -1,20 +1,26 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.station.bench;
 
+import isohume.journal.Entry;
 import isohume.journal.Journal;
 import isohume.journal.JournalLost;
 import isohume.journal.StreamName;
 import isohume.run.Order;
 import isohume.run.Run;
 import isohume.run.RunFact;
+import isohume.run.RunNotation;
 import isohume.run.Timekeeper;
+import isohume.run.lease.Lease;
+import isohume.run.watch.Fault;
 import isohume.station.Program;
 import isohume.station.job.Worksheet;
+import isohume.station.notice.Notifier;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.time.Duration;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,36 +29,89 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Workplace implements AutoCloseable {
     private static final Logger LOG = System.getLogger(Workplace.class.getName());
+    private static final int BETWEEN_LOOKS = 60; // facts
+    private static final long MEGABYTE = 1_000_000;
+    private static final long LEAST_ROOM = 200 * MEGABYTE;
     private static final Duration TIME_TO_REST = Duration.ofSeconds(10);
 
     private final Journal journal;
     private final Worksheet worksheet;
     private final OpenBench bench;
     private final Timekeeper time;
+    private final Optional<Lease> lease;
+    private final Notifier notifier;
+    private final Journal heard;
+    private LongSupplier room = () -> Long.MAX_VALUE;
     private @Nullable StreamName current;
     private @Nullable Run run;
     private @Nullable Thread thread;
+    private volatile Optional<String> trouble = Optional.empty();
 
+    /** A workplace whose chamber nobody else can reach. */
     public Workplace(Journal journal, Worksheet worksheet, OpenBench bench, Timekeeper time) {
+        this(journal, worksheet, bench, time, Optional.empty());
+    }
+
+    /**
+     * A workplace; nobody else may command its chamber until it is closed.
+     *
+     * @param lease the right to the chamber; closed with the workplace
+     */
+    public Workplace(Journal journal, Worksheet worksheet, OpenBench bench, Timekeeper time, Optional<Lease> lease) {
         this.journal = journal;
         this.worksheet = worksheet;
         this.bench = bench;
         this.time = time;
+        this.lease = lease;
+        this.notifier = new Notifier(worksheet.hooks(), journal);
+        this.heard = new Overheard(journal, this::hear);
+    }
+
+    /** After each fact of a run: who has to know is told, and the right to the chamber does not run out. */
+    private void hear(Entry entry) {
+        notifier.hear(entry);
+        if (entry.number() % BETWEEN_LOOKS == 0) {
+            lookAtDisk();
+        }
+        lease.ifPresent(Lease::renew);
+    }
+
+    /** Lets runs end in order while there is still room for their last facts; bytes that are left on the journal's disk. */
+    public synchronized void watchRoom(LongSupplier left) {
+        room = left;
+    }
+
+    private synchronized void lookAtDisk() {
+        long left = room.getAsLong();
+        if (left < LEAST_ROOM && run != null) {
+            run.warn(
+                    Fault.DISK_LOW,
+                    "the journal's disk",
+                    left / MEGABYTE + " MB, at least " + LEAST_ROOM / MEGABYTE + " MB");
+        }
     }
 
     public Worksheet worksheet() {
         return worksheet;
     }
 
-    /** Closes runs that an earlier end of the program cut off, with the chamber asked to rest; says how many. */
-    public int closeCutOff() {
+    /**
+     * Closes runs of this bench that an earlier end of the program cut off, or a full disk, with the chamber asked to
+     * rest; says how many. A run of another bench is left to that one.
+     */
+    public synchronized int closeCutOff() {
         int closed = 0;
         for (StreamName stream : journal.streams("run")) {
-            if (Run.closeIfCutOff(journal, stream, bench.bench(), time)) {
+            if (!atWork() && isOfThisBench(stream) && Run.closeIfCutOff(heard, stream, bench.bench(), time)) {
                 closed++;
             }
         }
         return closed;
+    }
+
+    private boolean isOfThisBench(StreamName stream) {
+        return RunNotation.decode(journal.read(stream, 0, 1).getFirst().fact()) instanceof RunFact.Started started
+                && started.bench().equals(worksheet.job().benchTitle());
     }
 
     /** Begins the worksheet's plan, unless a run is at work. Its first fact is on disk when this returns. */
@@ -60,11 +119,12 @@ public final class Workplace implements AutoCloseable {
         if (atWork()) {
             return Optional.empty();
         }
+        int ignored = closeCutOff();
         String day = time.instant().atZone(ZoneOffset.UTC).toLocalDate().toString();
         StreamName stream =
                 new StreamName("run", day + "-" + (journal.streams("run").size() + 1));
         RunFact.Started started = worksheet.started(operator, Program.title());
-        work(stream, Run.begin(journal, stream, started, bench.bench(), time));
+        work(stream, Run.begin(heard, stream, started, bench.bench(), time));
         return Optional.of(stream);
     }
 
@@ -73,7 +133,8 @@ public final class Workplace implements AutoCloseable {
         if (atWork()) {
             return false;
         }
-        work(stream, Run.resume(journal, stream, operator, bench.bench(), time));
+        int ignored = closeCutOff();
+        work(stream, Run.resume(heard, stream, operator, bench.bench(), time));
         return true;
     }
 
@@ -86,21 +147,30 @@ public final class Workplace implements AutoCloseable {
         return true;
     }
 
+    /** Why the last run ended without a last fact of its own; empty when it did not, or another has begun since. */
+    public Optional<String> trouble() {
+        return trouble;
+    }
+
     private boolean atWork() {
         return thread != null && thread.isAlive();
     }
 
     private void work(StreamName stream, Run taken) {
+        trouble = Optional.empty();
         current = stream;
         run = taken;
         thread = Thread.ofPlatform().name("run " + stream.id()).start(() -> carryOut(stream, taken));
     }
 
-    private static void carryOut(StreamName stream, Run run) {
+    private void carryOut(StreamName stream, Run run) {
         try {
             run.carryOut();
         } catch (JournalLost lost) {
-            LOG.log(Level.ERROR, stream + " ended, and the chamber was asked to rest: " + lost.getMessage());
+            String what = "the run ended, and the chamber was asked to rest: " + lost.getMessage();
+            LOG.log(Level.ERROR, stream + ": " + what);
+            trouble = Optional.of(what);
+            notifier.lost(stream, time.instant(), what);
         }
     }
 
@@ -116,6 +186,8 @@ public final class Workplace implements AutoCloseable {
             }
         }
         bench.close();
+        notifier.close();
+        lease.ifPresent(Lease::close);
     }
 
     private synchronized @Nullable Thread stop() {

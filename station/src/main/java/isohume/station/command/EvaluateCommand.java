@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.station.command;
 
-import isohume.device.recorded.RecordedReadings;
 import isohume.station.job.Reckoning;
 import isohume.station.job.Worksheet;
 import isohume.station.paper.Papers;
@@ -12,6 +11,7 @@ import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -40,13 +40,8 @@ final class EvaluateCommand implements Callable<Integer> {
     @SuppressWarnings("NullAway.Init")
     private Path plan;
 
-    @Option(
-            names = "--readings",
-            required = true,
-            paramLabel = "FILE.csv",
-            description = "paired readings of references and instruments")
-    @SuppressWarnings("NullAway.Init")
-    private Path readings;
+    @Mixin
+    private ReadingsOptions readings = new ReadingsOptions();
 
     @Option(names = "--out", required = true, paramLabel = "DIR", description = "where the results go")
     @SuppressWarnings("NullAway.Init")
@@ -58,7 +53,7 @@ final class EvaluateCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Worksheet worksheet = Worksheet.read(plan);
-        Reckoning reckoning = Reckoning.of(worksheet, RecordedReadings.read(readings));
+        Reckoning reckoning = readings.reckoning(worksheet, spec);
         Papers.write(
                 reckoning.results(), reckoning.remarks(), InstantSource.system().instant(), out);
         PrintWriter answer = spec.commandLine().getOut();

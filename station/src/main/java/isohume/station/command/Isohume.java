@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
             ServeCommand.class,
             EvaluateCommand.class,
             PlanCommand.class,
+            ImportCommand.class,
             ConvertCommand.class,
             VerifyCommand.class,
             SimulateCommand.class,

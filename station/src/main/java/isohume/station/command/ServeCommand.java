@@ -3,6 +3,8 @@ package isohume.station.command;
 
 import isohume.device.modbus.DeviceDescription;
 import isohume.journal.SqliteJournal;
+import isohume.run.lease.Lease;
+import isohume.station.bench.Leases;
 import isohume.station.bench.OpenBench;
 import isohume.station.bench.WallTime;
 import isohume.station.bench.Workplace;
@@ -17,6 +19,7 @@ import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -55,9 +58,13 @@ final class ServeCommand implements Callable<Integer> {
             }
             Texts texts = Texts.in(
                     Optional.ofNullable(plan.toAbsolutePath().getParent()).orElseThrow());
-            OpenBench bench =
-                    OpenBench.of(worksheet.get(), name -> DeviceDescription.parse(texts.text(name), name), clock);
-            try (Workplace workplace = new Workplace(journal, worksheet.get(), bench, new WallTime(clock))) {
+            Function<String, DeviceDescription> descriptions = name -> DeviceDescription.parse(texts.text(name), name);
+            Optional<Lease> lease = worksheet.get().devices().stream()
+                    .findFirst()
+                    .map(chamber -> Leases.of(descriptions.apply(chamber), journal, clock));
+            OpenBench bench = OpenBench.of(worksheet.get(), descriptions, clock);
+            try (Workplace workplace = new Workplace(journal, worksheet.get(), bench, new WallTime(clock), lease)) {
+                workplace.watchRoom(() -> data.toFile().getUsableSpace());
                 int closed = workplace.closeCutOff();
                 if (closed > 0) {
                     System.err.println(closed + " run(s) that were cut off were closed, and the chamber asked to rest");

@@ -2,20 +2,19 @@
 package isohume.station.demo;
 
 import isohume.journal.Entry;
-import isohume.journal.Journal;
 import isohume.journal.SqliteJournal;
 import isohume.journal.StreamName;
 import isohume.result.Results;
 import isohume.run.Ending;
 import isohume.run.Order;
-import isohume.run.Phase;
-import isohume.run.Run;
 import isohume.run.RunFact;
-import isohume.run.RunNotation;
-import isohume.station.Program;
-import isohume.station.bench.Overheard;
+import isohume.simulator.BenchParameters;
 import isohume.station.bench.RecordedRun;
+import isohume.station.job.Texts;
+import isohume.station.job.Worksheet;
 import isohume.station.paper.Papers;
+import isohume.station.rehearsal.Rehearsal;
+import isohume.station.rehearsal.Unattended;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -32,6 +31,7 @@ public final class HeadlessDemo {
 
     private static final StreamName STREAM = new StreamName("run", "demo");
 
+    private final Worksheet worksheet = worksheet();
     private final long seed;
     private final Consumer<String> progress;
 
@@ -39,6 +39,11 @@ public final class HeadlessDemo {
     public HeadlessDemo(long seed, Consumer<String> progress) {
         this.seed = seed;
         this.progress = progress;
+    }
+
+    /** The worksheet of every demonstration. */
+    static Worksheet worksheet() {
+        return Worksheet.read(Texts.packagedWith(HeadlessDemo.class), "plan.yaml");
     }
 
     /**
@@ -52,64 +57,32 @@ public final class HeadlessDemo {
         for (String left : new String[] {"journal.db", "journal.db-wal", "journal.db-shm"}) {
             Files.deleteIfExists(folder.resolve(left));
         }
-        try (DemoBench bench = new DemoBench(seed, START);
+        try (Rehearsal bench = Rehearsal.of(worksheet, BenchParameters.portable(), seed, START);
                 SqliteJournal journal = SqliteJournal.open(file, bench.simulated()::now)) {
-            Truth truth = new Truth(bench.simulated(), bench.worksheet().job().items());
-            new Unattended(bench, journal, truth).carryOut();
+            Unattended run = new Unattended(bench, journal, STREAM, Order.STOP, this::follow);
+            if (run.carryOut() != Ending.COMPLETED) {
+                throw new IOException(
+                        "the demonstration was held and nobody is there to ask: " + String.join("; ", run.held()));
+            }
             Results results = new RecordedRun(journal, STREAM).results();
             progress.accept("writing results and certificates");
+            String truth = Truth.document(run.truth(), worksheet.plan());
             Papers.put(folder.resolve("truth.json"), (truth + "\n").getBytes(StandardCharsets.UTF_8));
             Papers.write(results, bench.simulated().now(), folder);
         }
     }
 
-    /** The run with nobody beside it. */
-    private final class Unattended {
-        private final DemoBench bench;
-        private final Truth truth;
-        private final Run run;
-        private String held = "";
-
-        Unattended(DemoBench bench, Journal journal, Truth truth) {
-            this.bench = bench;
-            this.truth = truth;
-            run = Run.begin(
-                    new Overheard(journal, this::hear),
-                    STREAM,
-                    bench.worksheet().started(bench.worksheet().job().operator(), Program.title()),
-                    bench.open().bench(),
-                    SimulatedTime.asFastAsItCan(bench.simulated()));
-        }
-
-        void carryOut() throws IOException {
-            if (run.carryOut() != Ending.COMPLETED) {
-                throw new IOException("the demonstration was held and nobody is there to ask: " + held);
-            }
-        }
-
-        private void hear(Entry entry) {
-            switch (RunNotation.decode(entry.fact())) {
-                case RunFact.Recorded recorded ->
-                    truth.note(bench.worksheet().plan().point(recorded.point()));
-                case RunFact.Entered entered -> follow(entry.at(), entered);
-                default -> {}
-            }
-        }
-
-        private void follow(Instant at, RunFact.Entered entered) {
-            Duration passed = Duration.between(START, at);
+    private void follow(Entry entry, RunFact fact) {
+        if (fact instanceof RunFact.Entered entered) {
+            Duration passed = Duration.between(START, entry.at());
             progress.accept(String.format(
                     Locale.ROOT,
                     "point %d of %d, %s, after %d h %02d min",
                     entered.point(),
-                    bench.worksheet().plan().points().size(),
+                    worksheet.plan().points().size(),
                     entered.phase().word(),
                     passed.toHours(),
                     passed.toMinutesPart()));
-            if (entered.phase() == Phase.HELD) {
-                held = entered.why();
-                run.order(Order.STOP, "demonstration", held);
-            }
         }
     }
 }

@@ -3,8 +3,11 @@ package isohume.station.demo;
 
 import isohume.journal.SqliteJournal;
 import isohume.journal.StreamName;
+import isohume.simulator.BenchParameters;
 import isohume.station.bench.Workplace;
 import isohume.station.desk.JournalDesk;
+import isohume.station.rehearsal.Rehearsal;
+import isohume.station.rehearsal.SimulatedTime;
 import isohume.station.web.Web;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -43,7 +46,7 @@ public final class LiveDemo {
         Files.createDirectories(data);
         InstantSource wall = InstantSource.system();
         Instant start = afterEverythingIn(data.resolve("journal.db"), wall.instant());
-        try (DemoBench bench = new DemoBench(seed, start);
+        try (Rehearsal bench = Rehearsal.of(HeadlessDemo.worksheet(), BenchParameters.portable(), seed, start);
                 SqliteJournal journal = SqliteJournal.open(data.resolve("journal.db"), bench.simulated()::now);
                 Workplace workplace = new Workplace(
                         journal,

@@ -6,54 +6,37 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import isohume.quantity.Point;
 import isohume.quantity.Quantity;
-import isohume.result.Item;
-import isohume.result.Specification;
-import isohume.simulator.SimulatedBench;
-import java.util.List;
+import isohume.run.Plan;
+import isohume.station.rehearsal.TrueErrors;
+import isohume.station.rehearsal.TrueErrors.TrueError;
 
-/**
- * What the simulated instruments' errors really are, noted as each point is recorded. It is written for whoever wants to
- * compare, and nothing in the program reads it.
- */
+/** What the simulated instruments' errors really are, as a document for whoever wants to compare. */
 final class Truth {
     private static final JsonMapper JSON = JsonMapper.builder().build();
 
-    private final SimulatedBench bench;
-    private final List<Item> items;
-    private final ObjectNode document = JSON.createObjectNode();
-    private final ArrayNode points;
+    private Truth() {}
 
-    Truth(SimulatedBench bench, List<Item> items) {
-        this.bench = bench;
-        this.items = items;
+    static String document(TrueErrors truth, Plan plan) {
+        ObjectNode document = JSON.createObjectNode();
         ObjectNode units = document.putObject("units");
         units.put("temperature", Quantity.TEMPERATURE.unit());
         units.put("relative_humidity", Quantity.RELATIVE_HUMIDITY.unit());
         units.putObject("true_error")
                 .put("temperature", Quantity.TEMPERATURE.differenceUnit())
                 .put("relative_humidity", Quantity.RELATIVE_HUMIDITY.differenceUnit());
-        this.points = document.putArray("points");
-    }
-
-    /** Notes every channel's true error as it is now. */
-    void note(Point point) {
-        for (Item item : items) {
-            for (Specification channel : item.channels()) {
-                ObjectNode node = points.addObject();
-                node.put("instrument", item.id());
-                node.put("quantity", channel.quantity().key());
-                node.put("direction", point.direction().key());
-                node.put("point", point.number());
-                node.putObject("set")
-                        .put("temperature", point.temperature().celsius())
-                        .put("relative_humidity", point.humidity().percent());
-                node.put("true_error", bench.trueError(item.id(), channel.quantity()));
-            }
-        }
-    }
-
-    @Override
-    public String toString() {
+        ArrayNode points = document.putArray("points");
+        truth.all().forEach(error -> put(points.addObject(), error, plan.point(error.point())));
         return document.toPrettyString();
+    }
+
+    private static void put(ObjectNode node, TrueError error, Point point) {
+        node.put("instrument", error.instrument());
+        node.put("quantity", error.quantity().key());
+        node.put("direction", point.direction().key());
+        node.put("point", point.number());
+        node.putObject("set")
+                .put("temperature", point.temperature().celsius())
+                .put("relative_humidity", point.humidity().percent());
+        node.put("true_error", error.error());
     }
 }

@@ -81,7 +81,8 @@ public final class JournalDesk implements Desk {
 
     @Override
     public String remark() {
-        return remark;
+        String trouble = workplace.flatMap(Workplace::trouble).orElse("");
+        return remark + (remark.isEmpty() || trouble.isEmpty() ? "" : " ") + trouble;
     }
 
     @Override

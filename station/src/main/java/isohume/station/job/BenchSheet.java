@@ -11,6 +11,11 @@ import isohume.result.Reference.Traceability;
 import isohume.run.Roles;
 import isohume.run.reach.Range;
 import isohume.run.reach.Reach;
+import isohume.run.watch.Bounds;
+import isohume.run.watch.Policies;
+import isohume.run.watch.WatchSheet;
+import isohume.station.notice.Hook;
+import isohume.station.notice.HookSheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -19,6 +24,7 @@ import java.util.Optional;
 /** A bench as a person writes it: what it reaches, its references with their certificates, the study of its chamber. */
 final class BenchSheet {
     private static final double BEYOND = 1; // K, for which the ends of the chamber's study hold
+    private static final double HOTTER = 10; // K above what it reaches: something is wrong
 
     private final String title;
     private final Capacity capacity;
@@ -26,6 +32,9 @@ final class BenchSheet {
     private final Optional<Sheet> roles;
     private final List<Reference> references;
     private final Characterisation characterisation;
+    private final Bounds bounds;
+    private final Policies policies;
+    private final List<Hook> hooks;
 
     BenchSheet(Sheet sheet) {
         title = sheet.text("bench");
@@ -39,6 +48,12 @@ final class BenchSheet {
                 reference(Quantity.PRESSURE, named.section("pressure")));
         named.refuseOthers();
         characterisation = characterisation(sheet.section("characterisation"));
+        Optional<Sheet> watch = sheet.optional("watch");
+        Bounds usual = Bounds.usual().withHottest(capacity.reach().warmest().celsius() + HOTTER);
+        bounds = watch.map(w -> WatchSheet.bounds(w, usual)).orElse(usual);
+        policies = WatchSheet.policies(watch.flatMap(w -> w.optional("faults")));
+        watch.ifPresent(Sheet::refuseOthers);
+        hooks = sheet.optional("notify").map(HookSheet::read).orElse(List.of());
         sheet.refuseOthers();
     }
 
@@ -65,6 +80,18 @@ final class BenchSheet {
 
     Characterisation characterisation() {
         return characterisation;
+    }
+
+    Bounds bounds() {
+        return bounds;
+    }
+
+    Policies policies() {
+        return policies;
+    }
+
+    List<Hook> hooks() {
+        return hooks;
     }
 
     private void addDevices(Sheet sheet) {

@@ -8,6 +8,7 @@ import isohume.device.recorded.RecordedReadings.Row;
 import isohume.device.recorded.RecordingRefused;
 import isohume.quantity.Phase;
 import isohume.result.Recording;
+import isohume.result.StillToCome;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -97,6 +98,13 @@ final class PointsOfFile {
                         "keep the readings over one deposit");
                 return;
             }
+            if (!row.toCome().equals(first.toCome())) {
+                refuse(
+                        row.line(),
+                        "what was still to come changes within point " + row.point(),
+                        "it is said of the whole point; write the same in every line of it");
+                return;
+            }
         }
     }
 
@@ -114,7 +122,18 @@ final class PointsOfFile {
                 worksheet.plan().point(first.point()),
                 first.deposit(),
                 worksheet.depositBy().orElse("stated in " + readings.source()),
-                rows.stream().map(PointsOfFile::row).toList());
+                rows.stream().map(PointsOfFile::row).toList(),
+                toCome(first));
+    }
+
+    private static Map<String, StillToCome> toCome(Row row) {
+        Map<String, StillToCome> toCome = new LinkedHashMap<>();
+        row.toCome()
+                .forEach((channel, known) -> toCome.put(
+                        channel.id(),
+                        new StillToCome(
+                                known.value().doubleValue(), known.uncertainty().doubleValue())));
+        return toCome;
     }
 
     private static Recording.Row row(Row row) {

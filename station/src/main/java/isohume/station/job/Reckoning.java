@@ -35,10 +35,19 @@ public record Reckoning(Results results, List<String> remarks) {
      *     a formula does not cover them; the message has a line for each place in the file
      */
     public static Reckoning of(Worksheet worksheet, RecordedReadings readings) {
-        List<Recording> recordings = new PointsOfFile(worksheet, readings).recordings();
-        Results results = evaluated(worksheet, recordings, readings.source());
+        return of(worksheet, new PointsOfFile(worksheet, readings).recordings(), readings.source());
+    }
+
+    /**
+     * Evaluates what was recorded at each point.
+     *
+     * @param source where it comes from, for messages
+     * @throws IllegalArgumentException when a reference, the chamber's study or a formula does not cover it
+     */
+    public static Reckoning of(Worksheet worksheet, List<Recording> recordings, String source) {
+        Results results = evaluated(worksheet, recordings, source);
         List<String> remarks = new ArrayList<>();
-        absentPoints(worksheet, recordings, readings.source()).ifPresent(remarks::add);
+        absentPoints(worksheet, recordings, source).ifPresent(remarks::add);
         worksheet.job().items().forEach(item -> gaps(item, results, recordings, remarks));
         recordings.forEach(recording -> farOff(recording, results).ifPresent(remarks::add));
         remarks.addAll(results.objections());

@@ -7,14 +7,21 @@ import isohume.moistair.MoistAir;
 import isohume.quantity.DewPoint;
 import isohume.result.Item;
 import isohume.result.Job;
+import isohume.result.Prediction;
+import isohume.result.Specification;
 import isohume.run.Plan;
 import isohume.run.PlanSheet;
 import isohume.run.Roles;
 import isohume.run.RunFact;
+import isohume.run.Targets;
 import isohume.run.order.Constraints;
 import isohume.run.reach.Attainment;
 import isohume.run.reach.Range;
 import isohume.run.reach.Reach;
+import isohume.run.watch.Bounds;
+import isohume.run.watch.Policies;
+import isohume.run.watch.WatchSheet;
+import isohume.station.notice.Hook;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,6 +29,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * Everything written down before the work, read and checked.
@@ -30,6 +38,9 @@ import java.util.Set;
  *     empty when the readings come from elsewhere
  * @param depositBy who decided on the phase of the mirror's deposit, for readings that come from elsewhere
  * @param capacity what the bench is capable of
+ * @param bounds from where on something on the bench counts as a fault
+ * @param policies what is done about faults: what the plan says, else what its bench says
+ * @param hooks who is told of what happens to a run
  * @param record the documents themselves, to be kept with the run
  */
 public record Worksheet(
@@ -40,6 +51,9 @@ public record Worksheet(
         Optional<String> depositBy,
         Capacity capacity,
         Ordering ordering,
+        Bounds bounds,
+        Policies policies,
+        List<Hook> hooks,
         String record) {
     /**
      * What the plan says about the order of its points.
@@ -54,6 +68,7 @@ public record Worksheet(
 
     public Worksheet {
         devices = List.copyOf(devices);
+        hooks = List.copyOf(hooks);
     }
 
     /** A plan and what it names, from its folder. */
@@ -107,6 +122,7 @@ public record Worksheet(
             }
             item.refuseOthers();
         }
+        Policies policies = bench.policies().with(WatchSheet.policies(plan.optional("faults")));
         plan.refuseOthers();
         refuseTwice(plan, items);
         Optional<String> depositBy = order.has("deposit-by") ? Optional.of(order.text("deposit-by")) : Optional.empty();
@@ -120,6 +136,9 @@ public record Worksheet(
                 depositBy,
                 capacity.with(capacity.reach().and(ranges)),
                 ordering,
+                bench.bounds(),
+                policies,
+                bench.hooks(),
                 kept.record());
     }
 
@@ -127,7 +146,7 @@ public record Worksheet(
     public Worksheet now(Optional<DewPoint> dryFloor, Optional<DewPoint> wetCeiling) {
         Reach reach = capacity.reach();
         Capacity present = capacity.with(reach.with(reach.streams().observed(dryFloor, wetCeiling)));
-        return new Worksheet(job, plan, roles, devices, depositBy, present, ordering, record);
+        return new Worksheet(job, plan, roles, devices, depositBy, present, ordering, bounds, policies, hooks, record);
     }
 
     private static Job job(Sheet order, Formulation formulation, BenchSheet bench, List<Item> items) {
@@ -172,7 +191,31 @@ public record Worksheet(
 
     /** The first fact of a run of this worksheet. */
     public RunFact.Started started(String operator, String program) {
-        return new RunFact.Started(plan, job.benchTitle(), roles, job.formulation(), operator, program, record);
+        return new RunFact.Started(
+                plan, job.benchTitle(), roles, job.formulation(), operator, program, record, targets());
+    }
+
+    /** What each result is to have: the uncertainty that is predicted; none of an item where that cannot be done. */
+    private Targets targets() {
+        Map<String, List<Double>> byChannel = new TreeMap<>();
+        for (Item item : job.items()) {
+            for (Specification channel : item.channels()) {
+                predicted(item, channel).ifPresent(points -> byChannel.put(item.key(channel.quantity()), points));
+            }
+        }
+        return new Targets(byChannel);
+    }
+
+    private Optional<List<Double>> predicted(Item item, Specification channel) {
+        try {
+            List<Double> points = plan.points().stream()
+                    .flatMap(point -> Prediction.of(job, item, channel, point).stream())
+                    .map(Prediction::expanded)
+                    .toList();
+            return points.isEmpty() ? Optional.empty() : Optional.of(points);
+        } catch (IllegalArgumentException notCovered) {
+            return Optional.empty(); // the evaluation will say so; until then the usual target is aimed at
+        }
     }
 
     /** The documents themselves by their names, the plan's first. */

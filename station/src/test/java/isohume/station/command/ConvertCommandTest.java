@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import java.util.TimeZone;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,6 +37,32 @@ class ConvertCommandTest {
         assertEquals(20.173, tree.get("mixing_ratio").doubleValue(), 0.01);
         assertEquals(76.504, tree.get("enthalpy").doubleValue(), 0.38);
         assertEquals(25, tree.get("wet_bulb").doubleValue(), 0.001);
+    }
+
+    @Test
+    void no_answer_depends_on_language_or_time_zone() {
+        Locale language = Locale.getDefault();
+        TimeZone zone = TimeZone.getDefault();
+        Object[] uncertain = {"convert", "--temperature", "23±0.1", "--dew-point", "12.03±0.1", "--uncertainty"};
+        Object[] data = {"convert", "--temperature", "23±0.1", "--dew-point", "12.03±0.1", "--uncertainty", "--json"};
+        List<Said> usual = List.of(Said.by(uncertain), Said.by(data));
+        List<String> figures = publishedFigures();
+        try {
+            for (String tag : List.of("ar-EG-u-nu-arab", "tr-TR", "de-DE")) {
+                Locale.setDefault(Locale.forLanguageTag(tag));
+                TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Chatham"));
+                assertEquals(usual, List.of(Said.by(uncertain), Said.by(data)), tag);
+                assertEquals(figures, publishedFigures(), tag);
+            }
+        } finally {
+            Locale.setDefault(language);
+            TimeZone.setDefault(zone);
+        }
+    }
+
+    /** All but the first line, which tells the time. */
+    private static List<String> publishedFigures() {
+        return Said.by("validate").answer().lines().skip(1).toList();
     }
 
     /** Each measure, given back as input, leads to the same air. */

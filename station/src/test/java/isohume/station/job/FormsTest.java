@@ -11,11 +11,17 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import isohume.device.sheet.SheetError;
+import isohume.run.watch.Fault;
+import isohume.run.watch.Measure;
+import isohume.run.watch.Policy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Arrays;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -77,6 +83,52 @@ class FormsTest {
     }
 
     @Test
+    void faults_watch_and_hooks_of_every_kind_are_read_and_follow_the_schemas() {
+        String faults = "faults:\n"
+                + Arrays.stream(Fault.values())
+                        .map(f -> "  " + f.key() + ": {wait-minutes: 3, then: "
+                                + (f == Fault.OVER_TEMPERATURE ? "stop" : "skip") + "}\n")
+                        .collect(Collectors.joining());
+        String watch = """
+                watch:
+                  hottest: 61
+                  water: 20
+                  humidity: 2
+                  temperature: 0.3
+                  agree: [{channels: [thermometer/temperature, chamber/temperature], within: 0.5}]
+                  signs: {the door is open: door-open, fan stopped: over-temperature}
+                  still-minutes: 4
+                  astray-minutes: 15
+                  undecided-minutes: 20
+                  held-minutes: 60
+                  faults: {silent: {wait-minutes: 1, then: hold}, frozen: {then: stop-after-point}}
+                notify: {command: [tell], webhook: "http://127.0.0.1:9000/x", about: [ended]}
+                """;
+        Worksheet read = read(plan + faults, bench + watch);
+        assertEquals(61, read.bounds().hottest());
+        assertEquals(2, read.hooks().size());
+        assertEquals(
+                new Policy(Duration.ofMinutes(3), Measure.SKIP),
+                read.policies().of(Fault.SILENT, Duration.ZERO),
+                "the plan outweighs its bench");
+        assertEquals("", finds(plans, plan + faults));
+        assertEquals("", finds(benches, bench + watch));
+        assertEquals(60, read(plan, bench).bounds().hottest(), "10 K above the reach");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'faults: {over-temperature: {then: hold}}'",
+        "'faults: {silent: {then: sleep}}'",
+        "'faults: {silence: {then: hold}}'",
+        "'faults: {silent: {wait-minutes: -1, then: hold}}'",
+    })
+    void wrong_faults_are_refused_by_reader_and_schema(String faults) {
+        assertThrows(SheetError.class, () -> read(plan + faults + "\n", bench).plan());
+        assertNotEquals("", finds(plans, plan + faults + "\n"));
+    }
+
+    @Test
     void rules_of_every_kind_are_read_and_follow_the_schema() {
         String ruled = plan + """
                 rules:
@@ -94,7 +146,7 @@ class FormsTest {
                     humidity-difference: {drift: 0.05}
                     temperature-difference: {}
                 """;
-        assertEquals(12, read(ruled, bench).plan().rules().readings());
+        assertEquals(12, read(ruled, bench).plan().rules().mostReadings());
         assertEquals("", finds(plans, ruled));
     }
 

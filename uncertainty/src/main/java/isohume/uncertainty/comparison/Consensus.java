@@ -47,6 +47,23 @@ public record Consensus(
         return about(values, u, high);
     }
 
+    /**
+     * DerSimonian and Laird: the between-results variance by the method of moments, in one step from the weighted sum of
+     * squares; none if that is no larger than n - 1. Source: DerSimonian and Kacker, Contemp. Clin. Trials 28 (2007) 105.
+     */
+    public static Consensus derSimonianLaird(double[] values, double[] u) {
+        Consensus plain = weightedMean(values, u);
+        double weights = 0;
+        double squaredWeights = 0;
+        for (double own : u) {
+            double weight = 1 / (own * own);
+            weights += weight;
+            squaredWeights += weight * weight;
+        }
+        double excess = plain.chiSquared() - plain.degreesOfFreedom();
+        return about(values, u, Math.max(0, excess / (weights - squaredWeights / weights)));
+    }
+
     /** The Birge ratio √(χ²/ν): well above one, the uncertainties do not explain the differences. */
     public double birgeRatio() {
         return Math.sqrt(chiSquared / degreesOfFreedom);

@@ -10,7 +10,8 @@ import java.util.Arrays;
  * <p>A class, not a record, because it holds an array.
  */
 final class Block {
-    private static final int AT_ONCE = 250; // trials whose inputs stay in the processor's cache
+    private static final int DRAWN = 250; // trials in a row that one input is drawn for; another number, other draws
+    private static final int AT_ONCE = 4 * DRAWN; // trials whose inputs stay in the processor's cache
 
     private final double[] values;
     private final Ends ends;
@@ -38,7 +39,9 @@ final class Block {
         int kept = 0;
         for (int from = 0; from < trials; from += AT_ONCE) {
             int now = Math.min(AT_ONCE, trials - from);
-            sampler.draw(stream, inputs, normals, now);
+            for (int drawn = 0; drawn < now; drawn += DRAWN) {
+                sampler.draw(stream, inputs, normals, drawn, Math.min(drawn + DRAWN, now));
+            }
             budget.model().ofEach(inputs, now, found);
             for (int i = 0; i < now; i++) {
                 if (Double.isFinite(found[i])) { // others are counted, and too many are an error

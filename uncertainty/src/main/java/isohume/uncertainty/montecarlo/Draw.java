@@ -16,9 +16,9 @@ interface Draw {
     /** A deviation made from a given standard normal variate, so that correlations pass from the normal to the shape. */
     double from(double normal, RandomStream stream);
 
-    /** Draws values of the input, its estimate and a deviation each, for so many trials. */
-    default void fill(double[] column, int trials, double estimate, RandomStream stream) {
-        for (int i = 0; i < trials; i++) {
+    /** Draws values of the input, its estimate and a deviation each, for the trials from one up to, not including, another. */
+    default void fill(double[] column, int from, int to, double estimate, RandomStream stream) {
+        for (int i = from; i < to; i++) {
             column[i] = estimate + from(stream);
         }
     }
@@ -43,7 +43,34 @@ interface Draw {
     }
 
     private static Draw bell(double scale, double freedom) {
-        return Double.isInfinite(freedom) ? normal(scale) : student(scale, freedom);
+        if (Double.isInfinite(freedom)) {
+            return normal(scale);
+        }
+        return freedom < StudentLayers.LEAST_FREEDOM ? student(scale, freedom) : layered(scale, freedom);
+    }
+
+    private static Draw layered(double scale, double freedom) {
+        StudentLayers layers = new StudentLayers(freedom);
+        Draw correlated = student(scale, freedom);
+        return new Draw() {
+            @Override
+            public double from(RandomStream stream) {
+                return scale * stream.layered(layers);
+            }
+
+            @Override
+            public double from(double normal, RandomStream stream) {
+                return correlated.from(normal, stream);
+            }
+
+            @Override
+            public void fill(double[] column, int from, int to, double estimate, RandomStream stream) {
+                stream.layered(layers, column, from, to);
+                for (int i = from; i < to; i++) {
+                    column[i] = estimate + scale * column[i];
+                }
+            }
+        };
     }
 
     // those that budgets are full of fill columns in loops of their own, which compile to straight code
@@ -61,9 +88,10 @@ interface Draw {
             }
 
             @Override
-            public void fill(double[] column, int trials, double estimate, RandomStream stream) {
-                for (int i = 0; i < trials; i++) {
-                    column[i] = estimate + scale * stream.normal();
+            public void fill(double[] column, int from, int to, double estimate, RandomStream stream) {
+                stream.layered(NormalLayers.STANDARD, column, from, to);
+                for (int i = from; i < to; i++) {
+                    column[i] = estimate + scale * column[i];
                 }
             }
         };
@@ -79,13 +107,14 @@ interface Draw {
 
             @Override
             public double from(double normal, RandomStream stream) {
-                return scale * normal / Math.sqrt(square.draw(stream) / freedom);
+                return scale * normal * Math.sqrt(freedom / square.draw(stream));
             }
 
             @Override
-            public void fill(double[] column, int trials, double estimate, RandomStream stream) {
-                for (int i = 0; i < trials; i++) {
-                    column[i] = estimate + from(stream.normal(), stream);
+            public void fill(double[] column, int from, int to, double estimate, RandomStream stream) {
+                stream.layered(NormalLayers.STANDARD, column, from, to);
+                for (int i = from; i < to; i++) {
+                    column[i] = estimate + from(column[i], stream);
                 }
             }
         };
@@ -104,10 +133,16 @@ interface Draw {
             }
 
             @Override
-            public void fill(double[] column, int trials, double estimate, RandomStream stream) {
-                stream.symmetric(column, trials);
-                for (int i = 0; i < trials; i++) {
-                    column[i] = estimate + width(stream) * column[i];
+            public void fill(double[] column, int from, int to, double estimate, RandomStream stream) {
+                stream.symmetric(column, from, to);
+                if (doubt == 0) {
+                    for (int i = from; i < to; i++) {
+                        column[i] = estimate + halfWidth * column[i];
+                    }
+                } else {
+                    for (int i = from; i < to; i++) {
+                        column[i] = estimate + width(stream) * column[i];
+                    }
                 }
             }
 

@@ -3,6 +3,7 @@ package isohume.uncertainty.montecarlo;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Both ends of many values in ascending order, as far as coverage intervals look at them. */
 final class Ends {
@@ -38,11 +39,15 @@ final class Ends {
                 values.length);
     }
 
-    /** Of the values of all blocks together. */
-    static Ends of(List<Block> blocks, double probability) {
+    /** Of the values of all blocks together; both ends side by side, if that is wanted. */
+    static Ends of(List<Block> blocks, double probability, boolean sideBySide) {
         int count = blocks.stream().mapToInt(Block::count).sum();
         int depth = depth(count, probability);
-        return new Ends(tail(blocks, 1, depth, count), tail(blocks, -1, depth, count), count);
+        IntStream signs = IntStream.of(1, -1);
+        Tail[] tails = (sideBySide ? signs.parallel() : signs)
+                .mapToObj(sign -> tail(blocks, sign, depth, count))
+                .toArray(Tail[]::new);
+        return new Ends(tails[0], tails[1], count);
     }
 
     /** Below the highest of what would be each block's share, there are as many values as are needed or more. */

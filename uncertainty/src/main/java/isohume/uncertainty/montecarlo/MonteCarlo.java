@@ -63,7 +63,7 @@ public final class MonteCarlo {
         RandomStream source = RandomStream.seeded(settings.seed());
         int most = Math.max(1, settings.maximumTrials() / blockSize);
         while (blocks.size() < most) {
-            int wave = Math.min(settings.parallel(), most - blocks.size());
+            int wave = Math.min(Math.max(settings.parallel(), LEAST_BLOCKS), most - blocks.size());
             List<RandomStream> streams = new ArrayList<>();
             for (int i = 0; i < wave; i++) {
                 streams.add(source.fork());
@@ -78,11 +78,17 @@ public final class MonteCarlo {
         return false;
     }
 
+    /** Runs a block on each stream, in as many lanes side by side as the settings say. */
     private List<Block> run(List<RandomStream> streams) {
-        IntStream indices = IntStream.range(0, streams.size());
-        return (streams.size() > 1 ? indices.parallel() : indices)
-                .mapToObj(i -> Block.run(budget, sampler, streams.get(i), blockSize))
-                .toList();
+        Block[] wave = new Block[streams.size()];
+        int lanes = Math.min(settings.parallel(), wave.length);
+        IntStream each = IntStream.range(0, lanes);
+        (lanes > 1 ? each.parallel() : each).forEach(lane -> {
+            for (int i = lane; i < wave.length; i += lanes) {
+                wave[i] = Block.run(budget, sampler, streams.get(i), blockSize);
+            }
+        });
+        return List.of(wave);
     }
 
     private void add(Block block) {
@@ -106,7 +112,7 @@ public final class MonteCarlo {
         if (blocks.size() < LEAST_BLOCKS) {
             return false;
         }
-        double tolerance = tolerance(standardUncertainty(), settings.digits()) / settings.tightening();
+        double tolerance = tolerance() / settings.tightening();
         return 2 * spreadOfMean(blocks, Block::mean) <= tolerance
                 && 2 * spreadOfMean(blocks, Block::standardDeviation) <= tolerance
                 && 2 * spreadOfMean(intervals, Interval::low) <= tolerance
@@ -149,11 +155,18 @@ public final class MonteCarlo {
         return Math.sqrt(Math.max(0, (squares - count * mean * mean) / (count - 1)));
     }
 
+    /** A budget whose first order vanishes has no standard uncertainty to go by. */
+    private double tolerance() {
+        double found = standardUncertainty();
+        double least = budget.combined() > 0 ? Math.min(found, budget.combined()) : found;
+        return tolerance(least, settings.digits());
+    }
+
     private Propagation result(boolean settled) {
         double mean = budget.value() + meanDeviation();
         double standardUncertainty = standardUncertainty();
         int refused = blocks.stream().mapToInt(Block::refused).sum();
-        Ends all = Ends.of(blocks, budget.coverageProbability());
+        Ends all = Ends.of(blocks, budget.coverageProbability(), settings.parallel() > 1);
         return new Propagation(
                 budget,
                 settings,
@@ -164,6 +177,6 @@ public final class MonteCarlo {
                 standardUncertainty,
                 Interval.symmetric(all, budget.coverageProbability()),
                 Interval.shortest(all, budget.coverageProbability()),
-                tolerance(standardUncertainty, settings.digits()));
+                tolerance());
     }
 }

@@ -13,7 +13,8 @@ import isohume.uncertainty.Budget;
  * @param standardUncertainty their standard deviation
  * @param symmetric probabilistically symmetric interval for the budget's coverage probability
  * @param shortest shortest interval for the same
- * @param tolerance numerical tolerance δ of the standard uncertainty, by which both methods are compared
+ * @param tolerance numerical tolerance δ of the standard uncertainty, by which both methods are compared; of the smaller
+ *     one, since a t of few degrees of freedom has no standard deviation and its draws may give any
  */
 public record Propagation(
         Budget budget,
@@ -54,6 +55,21 @@ public record Propagation(
         return validatesBudget()
                 ? new Interval(budget.value() - budget.expanded(), budget.value() + budget.expanded())
                 : found();
+    }
+
+    /**
+     * The expanded uncertainty to report: the budget's U if it is validated, otherwise the least one with which
+     * {@code y ± U} holds the interval found here. That may be less than the budget's, where a rectangular part is large.
+     */
+    public double expanded() {
+        return validatesBudget()
+                ? budget.expanded()
+                : Math.max(budget.value() - found().low(), found().high() - budget.value());
+    }
+
+    /** What belongs to {@link #expanded}: the budget's k, or how many of its standard uncertainties it is. */
+    public double coverageFactor() {
+        return validatesBudget() ? budget.coverageFactor() : expanded() / budget.combined();
     }
 
     /** The comparison in words, for a record or a page. */

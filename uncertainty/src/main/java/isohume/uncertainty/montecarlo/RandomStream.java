@@ -5,16 +5,10 @@ package isohume.uncertainty.montecarlo;
  * Pseudo-random numbers that come out the same on every machine.
  *
  * <p>Generator: xoshiro256++ 1.0 of Blackman and Vigna, period 2^256 - 1, seeded by SplitMix64; {@link #fork} takes
- * streams 2^128 numbers apart. Normal variates: the ziggurat of Marsaglia and Tsang as repaired by Doornik (2005), 128
- * layers, its rare branches through {@code StrictMath}. Not safe for several threads; fork one stream for each.
+ * streams 2^128 numbers apart. Not safe for several threads; fork one stream for each.
  */
 final class RandomStream {
-    private static final int LAYERS = 128;
-    private static final double TAIL_FROM = 3.442619855899;
-    private static final double LAYER_AREA = 9.91256303526217e-3;
     private static final long GOLDEN_GAMMA = 0x9e3779b97f4a7c15L;
-    private static final double[] EDGES = edges();
-    private static final double[] RATIOS = ratios();
     private static final long[] JUMP = {
         0x180ec6d33cfd0abaL, 0xd5a61266f0c9392cL, 0xa9582618e03fc9aaL, 0x39abdc4529b1661cL
     };
@@ -86,13 +80,13 @@ final class RandomStream {
         return symmetric(nextLong());
     }
 
-    /** Fills the first places of a column with what {@link #symmetric()} would give one after the other. */
-    void symmetric(double[] column, int count) {
+    /** Fills the places of a column from one up to another with what {@link #symmetric()} would give one after the other. */
+    void symmetric(double[] column, int from, int to) {
         long a = s0; // in variables of its own the state stays in registers
         long b = s1;
         long c = s2;
         long d = s3;
-        for (int i = 0; i < count; i++) {
+        for (int i = from; i < to; i++) {
             column[i] = symmetric(Long.rotateLeft(a + d, 23) + a);
             long t = b << 17;
             c ^= a;
@@ -110,33 +104,58 @@ final class RandomStream {
 
     /** A standard normal variate. */
     double normal() {
-        while (true) {
-            long bits = nextLong();
-            int layer = (int) (bits & (LAYERS - 1)); // the lowest bits, which symmetric() does not use
-            double u = symmetric(bits);
-            if (Math.abs(u) < RATIOS[layer]) {
-                return u * EDGES[layer];
-            }
-            if (layer == 0) {
-                return tail(u < 0);
-            }
-            double x = u * EDGES[layer];
-            double low = StrictMath.exp(-0.5 * (EDGES[layer] * EDGES[layer] - x * x));
-            double high = StrictMath.exp(-0.5 * (EDGES[layer + 1] * EDGES[layer + 1] - x * x));
-            if (high + uniform() * (low - high) < 1) {
-                return x;
-            }
-        }
+        return layered(NormalLayers.STANDARD);
     }
 
-    private double tail(boolean negative) {
-        double x;
-        double y;
-        do {
-            x = StrictMath.log(1 - uniform()) / TAIL_FROM;
-            y = StrictMath.log(1 - uniform());
-        } while (-2 * y < x * x);
-        return negative ? x - TAIL_FROM : TAIL_FROM - x;
+    /** A variate of the density that was cut into layers. */
+    double layered(Layers layers) {
+        long bits = nextLong();
+        int layer = layer(bits);
+        double u = symmetric(bits);
+        return Math.abs(u) < layers.ratios()[layer] ? u * layers.edges()[layer] : layers.outside(layer, u, this);
+    }
+
+    /** Fills the places of a column from one up to another with what {@link #layered} would give one after the other. */
+    void layered(Layers layers, double[] column, int from, int to) {
+        double[] edges = layers.edges();
+        double[] ratios = layers.ratios();
+        long a = s0;
+        long b = s1;
+        long c = s2;
+        long d = s3;
+        for (int i = from; i < to; i++) {
+            long bits = Long.rotateLeft(a + d, 23) + a;
+            long t = b << 17;
+            c ^= a;
+            d ^= b;
+            b ^= c;
+            a ^= d;
+            c ^= t;
+            d = Long.rotateLeft(d, 45);
+            int layer = layer(bits);
+            double u = symmetric(bits);
+            if (Math.abs(u) < ratios[layer]) {
+                column[i] = u * edges[layer];
+            } else {
+                s0 = a;
+                s1 = b;
+                s2 = c;
+                s3 = d;
+                column[i] = layers.outside(layer, u, this);
+                a = s0;
+                b = s1;
+                c = s2;
+                d = s3;
+            }
+        }
+        s0 = a;
+        s1 = b;
+        s2 = c;
+        s3 = d;
+    }
+
+    private static int layer(long bits) {
+        return (int) (bits & (Layers.COUNT - 1)); // the lowest bits, which symmetric() does not use
     }
 
     private void step() {
@@ -158,25 +177,5 @@ final class RandomStream {
         z = (z ^ (z >>> 30)) * 0xbf58476d1ce4e5b9L;
         z = (z ^ (z >>> 27)) * 0x94d049bb133111ebL;
         return z ^ (z >>> 31);
-    }
-
-    private static double[] edges() {
-        double[] edges = new double[LAYERS + 1];
-        double density = StrictMath.exp(-0.5 * TAIL_FROM * TAIL_FROM);
-        edges[0] = LAYER_AREA / density; // the base layer with its tail, as one rectangle
-        edges[1] = TAIL_FROM;
-        for (int i = 2; i < LAYERS; i++) {
-            density += LAYER_AREA / edges[i - 1];
-            edges[i] = Math.sqrt(-2 * StrictMath.log(density));
-        }
-        return edges; // the last edge stays 0
-    }
-
-    private static double[] ratios() {
-        double[] ratios = new double[LAYERS];
-        for (int i = 0; i < LAYERS; i++) {
-            ratios[i] = EDGES[i + 1] / EDGES[i];
-        }
-        return ratios;
     }
 }

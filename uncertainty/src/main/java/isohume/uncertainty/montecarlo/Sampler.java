@@ -53,24 +53,25 @@ final class Sampler {
     }
 
     /**
-     * Draws the first trials of each column of {@code inputs}, input by input, using {@code normals} as scratch space.
+     * Draws the trials from one up to another of each column of {@code inputs}, input by input, using {@code normals} as
+     * scratch space.
      */
-    void draw(RandomStream stream, double[][] inputs, double[][] normals, int trials) {
+    void draw(RandomStream stream, double[][] inputs, double[][] normals, int from, int to) {
         int next = 0;
         for (double[] column : normals) {
-            for (int trial = 0; trial < trials; trial++) {
+            for (int trial = from; trial < to; trial++) {
                 column[trial] = stream.normal();
             }
         }
         for (int i = 0; i < estimates.length; i++) {
             if (next < correlated.length && correlated[next] == i) {
-                for (int trial = 0; trial < trials; trial++) {
+                for (int trial = from; trial < to; trial++) {
                     double normal = mixed(factor[next], normals, trial);
                     inputs[i][trial] = estimates[i] + draws[i].from(normal, stream);
                 }
                 next++;
             } else {
-                draws[i].fill(inputs[i], trials, estimates[i], stream);
+                draws[i].fill(inputs[i], from, to, estimates[i], stream);
             }
         }
     }

@@ -21,26 +21,30 @@ final class Tail {
      * Of values, which are finite and in no order, each times {@code sign}.
      *
      * @param depth how many are needed
-     * @param bound where somebody supposes that somewhat more than those end; if it is fewer, all are sorted
+     * @param bound where somebody supposes that somewhat more than those end; if it is fewer or many more, all are sorted
      */
     static Tail of(double[] values, int sign, int depth, double bound) {
-        double[] found = notAbove(bound, values, sign);
-        return found.length >= depth
-                ? new Tail(found, found.length == values.length)
-                : new Tail(notAbove(Double.POSITIVE_INFINITY, values, sign), true);
+        double[] found = new double[Math.min(values.length, 4 * depth)];
+        int count = collect(bound, values, sign, found);
+        if (count >= depth && count < found.length) {
+            return new Tail(Arrays.copyOf(found, count), false);
+        }
+        double[] all = new double[values.length];
+        int every = collect(Double.POSITIVE_INFINITY, values, sign, all);
+        return new Tail(Arrays.copyOf(all, every), true);
     }
 
-    private static double[] notAbove(double bound, double[] values, int sign) {
-        double[] found = new double[values.length];
+    /** Puts the values up to the bound into {@code found} until that is full, and says how many there are. */
+    private static int collect(double bound, double[] values, int sign, double[] found) {
         int next = 0;
-        for (double each : values) {
-            double value = sign * each;
+        for (int i = 0; i < values.length && next < found.length; i++) {
+            double value = sign * values[i];
             if (value <= bound) {
                 found[next] = value;
                 next++;
             }
         }
-        return Arrays.copyOf(found, next);
+        return next;
     }
 
     /** The value of a rank, counted from 0; infinite where that is farther than the tail is known. */
@@ -51,7 +55,8 @@ final class Tail {
     /** All values up to the bound, from the values that this tail was taken from. */
     double[] upTo(double bound, double[] values, int sign) {
         if (!everything && bound > sorted[sorted.length - 1]) {
-            return notAbove(bound, values, sign);
+            double[] found = new double[values.length];
+            return Arrays.copyOf(found, collect(bound, values, sign, found));
         }
         int length = sorted.length;
         while (length > 0 && sorted[length - 1] > bound) {

@@ -6,7 +6,9 @@ import static isohume.uncertainty.Printed.assertRelative;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import isohume.uncertainty.Coverage;
 import isohume.uncertainty.Printed;
+import isohume.uncertainty.RowByRow;
 import org.junit.jupiter.api.Test;
 
 /** Examples of JCGM 106:2012 and computed grids for its figures (jcgm106_conformity.csv, guard_band_rules.csv). */
@@ -103,6 +105,81 @@ class Jcgm106Test {
         }
         for (GuardBand band : GuardBand.table()) {
             assertTrue(GuardBand.falseAcceptAtLimit(band.factor()) <= band.riskBound(), band.toString());
+        }
+    }
+
+    @Test
+    void every_figure_of_the_document() {
+        try (RowByRow rows = RowByRow.of("jcgm106_conformity.csv")) {
+            rows.elsewhere("E731-5|E732-5|E74-7", "Jcgm106Test.clause_7_conformance_probabilities");
+            rows.elsewhere("C77-.*", "Jcgm106Test.clause_77_conformance_from_the_capability_index");
+            rows.elsewhere("E953-1[0-46]", "Jcgm106Test.clause_953_precision_resistors");
+            rows.elsewhere("C954-.*|E954-7", "Jcgm106Test.clause_954_ball_bearings_with_a_gamma_prior");
+            rows.elsewhere("G17-.*", "Jcgm106Test.figure_17_grids");
+            rows.without("E731-4|E732-4|E74-[56]", "a step towards the probability, which is compared");
+            rows.without("E953-[89]", "a difference of limits that are inputs");
+            rows.without("E954-[56]", "the shape and rate within the gamma prior, which is made from mean and u");
+            limits(rows);
+            risks(rows);
+        }
+    }
+
+    private static void limits(RowByRow rows) {
+        for (String probability : new String[] {"0.80", "0.90", "0.95", "0.99", "0.999"}) {
+            rows.within(
+                    2e-11, "T1-" + probability, oneSided(Double.parseDouble(probability), Double.POSITIVE_INFINITY));
+        }
+        Tolerance unit = new Tolerance(0, 1);
+        assertEquals(0.95, Conformity.probability(check("D77-2"), 0.25, unit), 1e-7);
+        assertEquals(0.95, Conformity.probability(check("D77-3"), 0.25, unit), 1e-7);
+        rows.elsewhere("D77-[23]", "Jcgm106Test.limits");
+        rows.is("E832-3", 100 * GuardBand.falseAcceptAtLimit(1));
+        double z = oneSided(0.999, Double.POSITIVE_INFINITY);
+        double speed = 100 / (1 - z * 0.02);
+        rows.is("E833a-4", z);
+        rows.is("E833a-5", speed);
+        assertEquals(0.001, Conformity.probability(speed, 0.02 * speed, Tolerance.atMost(100)), 1e-12, "E833a");
+        double t = oneSided(0.95, 9);
+        rows.is("E833b-4", t);
+        rows.is("E833b-5", t * 0.20);
+        rows.is("E833b-6", 2 + t * 0.20);
+    }
+
+    /** A factor for one side from the one for both. */
+    private static double oneSided(double probability, double freedom) {
+        return Coverage.factor(2 * probability - 1, freedom);
+    }
+
+    private static void risks(RowByRow rows) {
+        Risk resistors = Risk.global(
+                new Prior.Normal(1500, 0.12), 0.04, new Tolerance(1499.8, 1500.2), new Tolerance(1499.82, 1500.18));
+        rows.within(1e-5, "E953-15", 100 * (1 - resistors.accepted())); // given to six digits
+        double r = check("E954-9");
+        assertEquals(0.001, bearings(r).consumer(), 1e-9, "E954-9");
+        rows.elsewhere("E954-9", "Jcgm106Test.risks");
+        rows.within(1e-7, "E954-10", 2 - r * 0.5);
+        rows.within(1e-6, "E954-11", bearings(0.65).producer());
+        rows.within(1e-6, "E954-12", bearings(0.65).consumer());
+        for (int index : new int[] {2, 10}) {
+            Risk sixth = Risk.global(
+                    new Prior.Normal(0, 1), 6.0 / (4 * index), Tolerance.symmetric(3), Tolerance.symmetric(3));
+            rows.within(1e-7, "F17-" + index + "-RC", 100 * sixth.consumer());
+            rows.within(1e-7, "F17-" + index + "-RP", 100 * sixth.producer());
+        }
+    }
+
+    private static Risk bearings(double r) {
+        return Risk.global(new Prior.Gamma(1, 0.5), 0.25, Tolerance.atMost(2), Tolerance.atMost(2 - r * 0.5));
+    }
+
+    @Test
+    void the_guard_bands_offered_are_those_of_ilac_g8() {
+        for (int i = 0; i < GuardBand.table().size(); i++) {
+            Printed.Row row = Printed.row("guard_band_rules.csv", "G8-" + (i + 1));
+            GuardBand band = GuardBand.table().get(i);
+            assertEquals(Double.parseDouble(row.text("value").split("[ ;]", 2)[0]), band.factor(), row.toString());
+            assertRelative(
+                    row.number("check_value"), GuardBand.falseAcceptAtLimit(band.factor()), 1e-7, row.toString());
         }
     }
 }

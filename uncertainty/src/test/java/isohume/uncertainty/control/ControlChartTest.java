@@ -25,6 +25,19 @@ class ControlChartTest {
         assertEquals(11.5 + 3 * 5.0 / 3 / d2, chart.upperActionLimit(), 1e-6);
     }
 
+    /** Of individuals: 3/d2 for n = 2 (E2), which the rules print rounded. Constants of subgroups have no chart here. */
+    @Test
+    void limits_of_individuals_lie_2_66_mean_moving_ranges_out() {
+        double e2 = Printed.table("control_chart_constants.csv").stream()
+                .filter(row -> row.text("n").equals("2") && row.text("constant").equals("E2"))
+                .findFirst()
+                .orElseThrow()
+                .number("value");
+        ControlChart chart = ControlChart.fromMovingRange(10, 12, 11, 13); // ranges 2, 1, 2
+        assertEquals(e2, (chart.upperActionLimit() - chart.centre()) / (5.0 / 3), 1e-7, "E2");
+        assertEquals(2.66, (chart.centre() - chart.lowerActionLimit()) / (5.0 / 3), 0.005, "X-LIM, as printed");
+    }
+
     @Test
     void a_value_beyond_three_sigma_calls_for_action_and_beyond_two_warns() {
         assertEquals(List.of(Signal.IN_CONTROL, Signal.WARNING, Signal.ACTION), CHART.judge(10.5, 7.9, 13.1));

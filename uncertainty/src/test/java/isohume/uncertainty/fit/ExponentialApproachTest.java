@@ -5,6 +5,7 @@ import static isohume.uncertainty.Printed.assertRelative;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import isohume.uncertainty.Printed;
+import isohume.uncertainty.RowByRow;
 import isohume.uncertainty.fit.ExponentialApproach.Outcome;
 import java.util.Arrays;
 import java.util.List;
@@ -66,5 +67,21 @@ class ExponentialApproachTest {
         double[] seconds = new double[count];
         Arrays.setAll(seconds, i -> i * step);
         return seconds;
+    }
+
+    @Test
+    void every_figure_of_the_table() {
+        double[] t = seconds(0.25, 40);
+        double[] y = Arrays.stream(t).map(s -> 1 - StrictMath.exp(-s)).toArray();
+        ExponentialApproach unit = ExponentialApproach.single(t, y); // time constant 1, from 0 to 1
+        try (RowByRow rows = RowByRow.of("step_response.csv")) {
+            rows.without("FIT-u\\(y_0\\)", "the uncertainty of the start is not offered");
+            rows.elsewhere("FIT-.*", "ExponentialApproachTest.a_noisy_first_order_response_as_fitted_by_scipy");
+            for (String time : new String[] {"0.5", "1", "2", "3", "4", "5", "6", "7"}) {
+                rows.within(1e-8, "F-" + time, unit.at(Double.parseDouble(time)));
+            }
+            rows.within(1e-8, "T-63", unit.at(1));
+            rows.without("T-0.*|R-1090|H", "times to reach a fraction are not offered: what is still to come is");
+        }
     }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import isohume.uncertainty.Coverage;
 import isohume.uncertainty.Printed;
+import isohume.uncertainty.RowByRow;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -156,5 +157,29 @@ class StraightLineTest {
         assertThrows(IllegalArgumentException.class, () -> StraightLine.unweighted(x, new double[] {1, 2, 3}));
         assertThrows(IllegalArgumentException.class, () -> StraightLine.unweighted(new double[2], new double[2]));
         assertEquals(3, x.length);
+    }
+
+    @Test
+    void every_figure_of_the_table() {
+        try (RowByRow rows = RowByRow.of("straight_line_calibration.csv")) {
+            rows.elsewhere("ISO1-.*", "StraightLineTest.iso_28037_equal_weights");
+            rows.elsewhere("ISO2-.*", "StraightLineTest.iso_28037_unequal_weights");
+            rows.elsewhere("ISO3-.*", "StraightLineTest.iso_28037_errors_in_both_axes");
+            rows.elsewhere("MATH-.*", "StraightLineTest.a_thermometer_calibration_with_errors_in_both_axes");
+            rows.elsewhere("YORK-.*", "StraightLineTest.pearson_s_points_with_york_s_weights");
+            rows.elsewhere("RWLS-.*", "StraightLineTest.weights_that_are_only_relative");
+            rows.elsewhere("DRIFT-(3|4|5|x6|x8|x9)", "StraightLineTest.a_drifting_resistance_standard");
+            List<Printed.Row> data = Printed.table("drift_resistance_standard.csv");
+            StraightLine line = StraightLine.weighted(
+                    Printed.column(data, "t_day"), Printed.column(data, "y_1e-6"), Printed.column(data, "u_y_1e-6"));
+            rows.within(DIGITS, "DRIFT-x1", line.intercept().value());
+            rows.within(DIGITS, "DRIFT-x2", line.slope());
+            rows.within(DIGITS, "DRIFT-x3", line.intercept().standardUncertainty());
+            rows.within(DIGITS, "DRIFT-x4", line.slopeUncertainty());
+            rows.within(DIGITS, "DRIFT-x5", line.covariance());
+            rows.within(DIGITS, "DRIFT-x7", line.slope() * 365.25);
+            double factor = Coverage.factor(0.95, line.degreesOfFreedom());
+            rows.within(DIGITS, "DRIFT-6", factor * line.at(9242).standardUncertainty());
+        }
     }
 }

@@ -49,7 +49,7 @@ class EndsTest {
             double[] all = blocks.stream()
                     .flatMapToDouble(block -> Arrays.stream(block.values()))
                     .toArray();
-            assertSame(all, Ends.of(blocks, probability), probability);
+            assertSame(all, Ends.of(blocks, probability, true), probability);
         }
     }
 
@@ -64,7 +64,7 @@ class EndsTest {
         double[] all = blocks.stream()
                 .flatMapToDouble(block -> Arrays.stream(block.values()))
                 .toArray();
-        assertSame(all, Ends.of(blocks, 0.9545), 0.9545);
+        assertSame(all, Ends.of(blocks, 0.9545, false), 0.9545);
     }
 
     private static void assertSame(double[] values, Ends ends, double probability) {

@@ -27,6 +27,25 @@ class RandomStreamTest {
         }
     }
 
+    @Test
+    void columns_hold_what_single_draws_give() {
+        RandomStream single = RandomStream.seeded(3);
+        RandomStream columns = RandomStream.seeded(3);
+        double[] column = new double[100_001];
+        for (int round = 0; round < 2; round++) {
+            columns.layered(NormalLayers.STANDARD, column, 0, column.length - 1);
+            for (int i = 0; i < column.length - 1; i++) {
+                assertEquals(single.normal(), column[i], 0);
+            }
+            columns.symmetric(column, 0, column.length - 1);
+            for (int i = 0; i < column.length - 1; i++) {
+                assertEquals(single.symmetric(), column[i], 0);
+            }
+            assertEquals(0, column[column.length - 1], 0);
+        }
+        assertEquals(single.nextLong(), columns.nextLong());
+    }
+
     /** Two hundred equally likely classes; the limit is passed by chance once in a hundred thousand seeds. */
     @Test
     void normal_variates_fill_equally_likely_classes_evenly() {

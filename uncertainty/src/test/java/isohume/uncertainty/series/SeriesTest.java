@@ -8,7 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import isohume.uncertainty.Coverage;
 import isohume.uncertainty.Printed;
+import isohume.uncertainty.RowByRow;
+import isohume.uncertainty.fit.StraightLine;
 import java.util.Random;
+import org.hipparchus.distribution.continuous.TDistribution;
 import org.hipparchus.stat.regression.SimpleRegression;
 import org.junit.jupiter.api.Test;
 
@@ -129,5 +132,33 @@ class SeriesTest {
             values[i] = rho * values[i - 1] + Math.sqrt(1 - rho * rho) * random.nextGaussian();
         }
         return values;
+    }
+
+    @Test
+    void every_figure_of_the_table() {
+        try (RowByRow rows = RowByRow.of(TABLE)) {
+            rows.elsewhere("TBx-(0[1238]|1[01])", "SeriesTest.the_thermal_bath_of_jcgm_gum_6_table_8");
+            rows.elsewhere("NE-\\d+-[0-9.]+", "SeriesTest.effective_numbers_of_known_coefficients");
+            rows.without(
+                    "NE-\\d+--0.3", "a negative autocorrelation never makes readings worth more than their number");
+            rows.elsewhere("SR-.*-r1", "NistReferenceDataTest.univariate_statistics");
+            rows.without("SR-.*-neff|TBx-0[79]", "n(1 - r)/(1 + r) is the limit of what is offered, the exact sum");
+            rows.without("SR-.*-(vn|T)|TBx-0[56]", "von Neumann's ratio is not offered: the autocorrelation is");
+            rows.without("TBx-04", "of the autocorrelations only that of neighbours is offered");
+            rows.without("TB-[1-7]|TBx-ar1-phi", "fits of autoregressive models are not offered");
+            Series bath = bath();
+            rows.is("TB-8", bath.standardDeviation() / Math.sqrt(bath.count()));
+            double[] readings = Printed.column(Printed.table("thermal_bath_series.csv"), "t_minus_50_degC");
+            double[] minutes = new double[readings.length];
+            java.util.Arrays.setAll(minutes, i -> i);
+            MannKendall trend = MannKendall.of(minutes, readings);
+            rows.is("TBx-13", (double) trend.s());
+            rows.is("TBx-14", trend.variance());
+            rows.is("TBx-15", trend.z());
+            rows.is("TBx-16", trend.probabilityIfSteady());
+            StraightLine line = StraightLine.unweighted(minutes, readings);
+            double t = Math.abs(line.slope()) / line.slopeUncertainty();
+            rows.within(1e-8, "TBx-12", 2 * new TDistribution(98).cumulativeProbability(-t));
+        }
     }
 }

@@ -61,8 +61,8 @@ interface BenchTexts {
     @Message("This point: about {length} more")
     String this_point(String length);
 
-    @Message("Plan: about {length} more, until {time}")
-    String plan_left(String length, String time);
+    @Message("Plan: about {length} more, until {time}, give or take {spread}")
+    String plan_left(String length, String time, String spread);
 
     @Message("How long this point still takes cannot be said yet.")
     String unknown();
@@ -75,6 +75,9 @@ interface BenchTexts {
 
     @Message("What is being waited for")
     String waiting();
+
+    @Message("What is still moving")
+    String wedge();
 
     @Message("Signal")
     String signal();
@@ -92,11 +95,23 @@ interface BenchTexts {
     String left();
 
     @Message("{#when kind}{#is 'band'}off the set point{#is 'spread'}scatter{#is 'drift'}drift"
-            + "{#is 'window'}more readings{/when}")
+            + "{#is 'to_come'}still to come{#is 'frozen'}frozen display{#is 'window'}more readings{/when}")
     String kind(String kind);
 
     @Message("settled")
     String settled();
+
+    @Message("What went wrong")
+    String happenings();
+
+    @Message("since {from}")
+    String since(String from);
+
+    @Message("{from} to {until}, over")
+    String from_until(String from, String until);
+
+    @Message("Kept: {whole} of {points} points are recorded. No reading that a fault may have touched is in them.")
+    String kept(int whole, int points);
 
     @Message("Strip chart")
     String chart();

@@ -16,10 +16,13 @@ import java.util.List;
  * @param why why it is in its phase
  * @param read when the figures were read; empty before the first poll
  * @param old whether the figures are older than a run at work should let them become
+ * @param wedge the picture of what is still moving; empty while nothing is judged
  * @param thisPoint how long still until this point is recorded; empty when nothing can be said
  * @param ending when the plan is expected to be done; empty when nothing can be said
+ * @param spread twice the standard uncertainty of that
  * @param orders what the run can be told now
  * @param taken number of the last fact that is in this view
+ * @param happenings what went wrong
  */
 @TemplateData
 public record BenchView(
@@ -41,11 +44,14 @@ public record BenchView(
         boolean old,
         List<Step> steps,
         List<Signal> signals,
+        RawString wedge,
         String thisPoint,
         String left,
         String ending,
+        String spread,
         List<Order> orders,
-        long taken) {
+        long taken,
+        Happenings happenings) {
 
     /** The criterion of a signal of which too little has been seen. */
     static final String WINDOW = "window";

@@ -5,10 +5,13 @@ import isohume.device.Setpoint;
 import isohume.quantity.Point;
 import isohume.quantity.Quantity;
 import isohume.run.Course;
+import isohume.run.Foresight;
 import isohume.run.Moment;
 import isohume.run.Order;
 import isohume.run.Phase;
+import isohume.run.Rules;
 import isohume.run.RunFact;
+import isohume.run.SeenSoFar;
 import isohume.run.Waiting;
 import isohume.station.web.Clockface;
 import isohume.station.web.Desk;
@@ -27,6 +30,9 @@ import java.util.function.Function;
 
 /** Makes the view of a run at a moment. */
 final class BenchViews {
+    private static final Foresight FORESIGHT = new SeenSoFar();
+    private static final String WEDGE =
+            "What is still moving, in parts of its limit, since the set point was asked; the table below has the figures";
     private static final String NOTHING = "–";
     private static final int POLLS_UNTIL_OLD = 3;
 
@@ -51,8 +57,10 @@ final class BenchViews {
     }
 
     private BenchView view() {
-        Forecast forecast = Forecast.of(followed, now);
+        Optional<Foresight.Length> thisPoint = FORESIGHT.ofThisPoint(course, now);
+        Optional<Foresight.Length> run = FORESIGHT.ofRun(course, now);
         RunFact.Started started = course.started();
+        List<Waiting> waiting = course.waiting();
         return new BenchView(
                 followed.run(),
                 course.plan().title(),
@@ -71,12 +79,15 @@ final class BenchViews {
                 course.latest().map(m -> clock.time(m.at())).orElse(""),
                 old(),
                 course.plan().points().stream().map(this::step).toList(),
-                course.waiting().stream().map(BenchViews::signal).toList(),
-                forecast.point().map(Clockface::length).orElse(""),
-                forecast.run().map(Clockface::length).orElse(""),
-                forecast.run().map(d -> clock.expected(now.plus(d), now)).orElse(""),
+                waiting.stream().map(BenchViews::signal).toList(),
+                Wedge.of(followed.closing(), waiting, course.askedAt(), now, clock, WEDGE),
+                thisPoint.map(l -> Clockface.length(l.expected())).orElse(""),
+                run.map(l -> Clockface.length(l.expected())).orElse(""),
+                run.map(l -> clock.expected(now.plus(l.expected()), now)).orElse(""),
+                run.map(l -> Clockface.length(l.spread().multipliedBy(2))).orElse(""),
                 orders(course.phase()),
-                course.taken());
+                course.taken(),
+                Happenings.of(course, clock));
     }
 
     /** What a run in a phase can be told. */
@@ -92,10 +103,20 @@ final class BenchViews {
     private String progress() {
         return switch (course.phase()) {
             case SOAK ->
-                Clockface.length(Duration.between(course.since(), now)) + " of " + Clockface.length(course.soak());
-            case RECORD -> course.recordRows() + " of " + course.plan().rules().readings() + " readings";
+                Clockface.length(Duration.between(course.since(), now))
+                        + course.soak()
+                                .map(soak -> " of " + Clockface.length(soak))
+                                .orElse("");
+            case RECORD ->
+                course.recordRows() + " readings, " + readings(course.plan().rules());
             case APPROACH, HELD, SAFE_STOP, FINISHED, ABANDONED -> "";
         };
+    }
+
+    private static String readings(Rules rules) {
+        return rules.leastReadings() == rules.mostReadings()
+                ? rules.mostReadings() + " in all"
+                : rules.leastReadings() + " to " + rules.mostReadings() + " in all";
     }
 
     private boolean old() {

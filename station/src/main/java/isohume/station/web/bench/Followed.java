@@ -7,6 +7,7 @@ import isohume.run.Moment;
 import isohume.run.Phase;
 import isohume.run.RunFact;
 import isohume.run.RunNotation;
+import isohume.run.Waiting;
 import isohume.station.web.Desk;
 import java.time.Duration;
 import java.time.Instant;
@@ -16,13 +17,16 @@ import java.util.function.Function;
 /** One run as its facts show it so far, for the page. Reads on from where it was. Safe for any thread. */
 final class Followed {
     private static final int AT_ONCE = 500;
+    private static final int CLOSING_ROWS = 300;
+    private static final Duration CLOSING_EVERY = Duration.ofSeconds(20);
     private static final int WHOLE_RUN_ROWS = 1500;
 
     private final String run;
     private final Course course = new Course();
     private final Trace whole = new Trace(WHOLE_RUN_ROWS);
+    private final Trace closing = new Trace(CLOSING_ROWS);
+    private Instant nextClosing = Instant.EPOCH;
     private final Recent recent = new Recent();
-    private final Approaches approaches = new Approaches();
     private List<Line> lines = List.of();
 
     Followed(String run) {
@@ -47,17 +51,25 @@ final class Followed {
         RunFact fact = RunNotation.decode(entry.fact());
         course.take(entry, fact);
         switch (fact) {
-            case RunFact.Observed observed -> draw(observed);
-            case RunFact.Entered entered -> approaches.entered(entered.phase(), entered.point(), entry.at());
+            case RunFact.Observed observed -> {
+                draw(observed);
+                close(observed.at());
+            }
+            case RunFact.Entered e -> {}
             case RunFact.Started s -> {}
             case RunFact.Resumed r -> {}
-            case RunFact.Asked a -> {}
-            case RunFact.Detoured d -> {}
+            case RunFact.Detoured d -> closing.clear();
+            case RunFact.Asked a -> closing.clear();
             case RunFact.Answered a -> {}
             case RunFact.Ordered o -> {}
             case RunFact.Recorded r -> {}
             case RunFact.Rested r -> {}
             case RunFact.Finished f -> {}
+            case RunFact.Guarded g -> {}
+            case RunFact.Noticed n -> {}
+            case RunFact.Over o -> {}
+            case RunFact.Acted a -> {}
+            case RunFact.Withdrawn w -> {}
         }
     }
 
@@ -73,6 +85,27 @@ final class Followed {
         recent.add(row);
     }
 
+    /** How far from settled every signal is, now and then. */
+    private void close(Instant at) {
+        if (at.isBefore(nextClosing)) {
+            return;
+        }
+        nextClosing = at.plus(CLOSING_EVERY);
+        List<Waiting> waiting = course.waiting();
+        if (!waiting.isEmpty()) {
+            closing.add(new Trace.Row(
+                    at.toEpochMilli() / 1000.0,
+                    waiting.stream()
+                            .map(w -> w.worst().map(Waiting.Criterion::ratio).orElse(Double.NaN))
+                            .toList()));
+        }
+    }
+
+    /** The ratios of all signals to their limits since the set point was asked, in the order of the course's. */
+    List<Trace.Row> closing() {
+        return closing.after(0);
+    }
+
     Course course() {
         return course;
     }
@@ -85,16 +118,22 @@ final class Followed {
         return wholeRun ? whole.after(after) : recent.after(after);
     }
 
-    Approaches approaches() {
-        return approaches;
-    }
-
     /** Share of the soak kept, or of the readings taken. */
     double share(Instant now) {
-        Duration inPhase = Duration.between(course.since(), now);
         if (course.phase() == Phase.SOAK) {
-            return (double) inPhase.toMillis() / Math.max(1, course.soak().toMillis());
+            double passed = Duration.between(course.since(), now).toMillis();
+            return course.soak()
+                    .map(soak -> passed / Math.max(1, soak.toMillis()))
+                    .orElseGet(() -> closing(course.waiting()));
         }
-        return (double) course.recordRows() / course.plan().rules().readings();
+        return (double) course.recordRows() / course.plan().rules().mostReadings();
+    }
+
+    /** How far the signal that is furthest from settled has come: 1 when it has. */
+    private static double closing(List<Waiting> waiting) {
+        return waiting.stream().flatMap(w -> w.worst().stream()).mapToDouble(Waiting.Criterion::ratio).max().stream()
+                .map(ratio -> Math.min(1, 1 / ratio))
+                .findFirst()
+                .orElse(0);
     }
 }

@@ -3,9 +3,12 @@ package isohume.station.web.bench;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import isohume.run.Course;
+import isohume.run.Foresight;
 import isohume.run.Moment;
 import isohume.run.RunFact;
+import isohume.run.SeenSoFar;
 import isohume.run.Waiting;
+import isohume.run.settling.Outlook;
 import isohume.station.web.Desk;
 import java.time.Duration;
 import java.time.Instant;
@@ -46,6 +49,7 @@ public record RunState(
         List<WaitingFor> waiting,
         @Nullable Long secondsLeftPoint,
         @Nullable Long secondsLeftRun,
+        @Nullable Long secondsLeftRunUncertainty,
         long facts) {
 
     /** Where the chamber was asked to go. */
@@ -62,7 +66,34 @@ public record RunState(
             @Nullable Double limit,
             String unit,
             boolean settled,
-            @Nullable Long secondsLeft) {}
+            @Nullable Long secondsLeft,
+            @Nullable Expected expected) {}
+
+    /**
+     * What a signal is expected to do, in its difference unit.
+     *
+     * @param toCome from now to where it ends
+     * @param driftPerMinute slope now
+     * @param scatter standard deviation about the fitted curve
+     * @param secondsSeen how much of the signal this rests on
+     */
+    public record Expected(
+            double toCome,
+            double toComeUncertainty,
+            double driftPerMinute,
+            double driftUncertainty,
+            double scatter,
+            long secondsSeen) {
+        static Expected of(Outlook outlook) {
+            return new Expected(
+                    outlook.toCome().value(),
+                    outlook.toCome().standardUncertainty(),
+                    outlook.drift().value() * 60,
+                    outlook.drift().standardUncertainty() * 60,
+                    outlook.scatter(),
+                    outlook.seen().toSeconds());
+        }
+    }
 
     static Optional<RunState> of(Followed followed, Desk desk) {
         return followed.look(
@@ -74,7 +105,8 @@ public record RunState(
         Course course = followed.course();
         RunFact.Started started = course.started();
         Optional<Moment> moment = course.latest();
-        Forecast forecast = Forecast.of(followed, now);
+        Foresight foresight = new SeenSoFar();
+        Optional<Foresight.Length> run = foresight.ofRun(course, now);
         return new RunState(
                 followed.run(),
                 course.plan().title(),
@@ -97,10 +129,14 @@ public record RunState(
                 moment.map(Moment::shown).orElse(Map.of()),
                 moment.map(Moment::missing).orElse(Map.of()),
                 course.recordRows(),
-                course.plan().rules().readings(),
+                course.plan().rules().mostReadings(),
                 course.waiting().stream().map(RunState::waiting).toList(),
-                forecast.point().map(Duration::toSeconds).orElse(null),
-                forecast.run().map(Duration::toSeconds).orElse(null),
+                foresight
+                        .ofThisPoint(course, now)
+                        .map(l -> l.expected().toSeconds())
+                        .orElse(null),
+                run.map(l -> l.expected().toSeconds()).orElse(null),
+                run.map(l -> l.spread().toSeconds()).orElse(null),
                 course.taken());
     }
 
@@ -116,7 +152,8 @@ public record RunState(
                 worst.map(Waiting.Criterion::limit).orElse(null),
                 waiting.quantity().differenceUnit() + (drift ? "/min" : ""),
                 waiting.settled(),
-                waiting.left().map(Duration::toSeconds).orElse(null));
+                waiting.left().map(Duration::toSeconds).orElse(null),
+                waiting.outlook().map(Expected::of).orElse(null));
     }
 
     private static @Nullable Double orNull(OptionalDouble value) {

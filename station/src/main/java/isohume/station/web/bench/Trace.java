@@ -37,6 +37,12 @@ final class Trace {
         }
     }
 
+    void clear() {
+        rows.clear();
+        stride = 1;
+        skipped = 0;
+    }
+
     private void thin() {
         for (int i = rows.size() - 2; i > 0; i -= 2) {
             rows.remove(i);

@@ -8,6 +8,8 @@ import isohume.uncertainty.Budget;
 import isohume.uncertainty.Contribution;
 import isohume.uncertainty.Input;
 import isohume.uncertainty.Origin;
+import isohume.uncertainty.Rounded;
+import isohume.uncertainty.montecarlo.Propagation;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Comparator;
@@ -31,6 +33,7 @@ public record BudgetView(
         String degreesOfFreedom,
         String coverageFactor,
         String expanded,
+        SecondMethod second,
         int readings,
         String effectiveReadings,
         String readingsAt) {
@@ -52,6 +55,36 @@ public record BudgetView(
             Origin origin,
             String evidence) {}
 
+    /** The Monte Carlo method beside the budget, and what is reported after it. */
+    public record SecondMethod(
+            String trials,
+            String seed,
+            String low,
+            String high,
+            boolean agrees,
+            String reported,
+            String coverageFactor,
+            String lowDifference,
+            String highDifference,
+            String tolerance,
+            boolean settled) {
+        static SecondMethod of(Propagation found) {
+            int place = Rounded.of(0, found.expanded(), 2).uncertainty().scale() + 1;
+            return new SecondMethod(
+                    Figure.of(found.trials(), 0).toString(),
+                    Long.toString(found.settings().seed()),
+                    Figure.signed(found.found().low(), place).toString(),
+                    Figure.signed(found.found().high(), place).toString(),
+                    found.validatesBudget(),
+                    digits(found.expanded(), 3),
+                    Figure.of(found.coverageFactor(), 3).toString(),
+                    digits(found.lowDifference(), 2),
+                    digits(found.highDifference(), 2),
+                    digits(found.tolerance(), 1),
+                    found.settled());
+        }
+    }
+
     static BudgetView of(String run, PointResult p) {
         Budget budget = p.budget();
         return new BudgetView(
@@ -71,6 +104,7 @@ public record BudgetView(
                 freedom(budget.effectiveDegreesOfFreedom()),
                 Figure.of(budget.coverageFactor(), 3).toString(),
                 digits(budget.expanded(), 3),
+                SecondMethod.of(p.propagation()),
                 p.readings(),
                 Figure.of(p.effectiveReadings(), 1).toString(),
                 "/runs/" + run + "/readings/" + p.point().number());

@@ -138,6 +138,24 @@ interface RunsTexts {
             + " expanded uncertainty U = {expanded} {unit}.")
     String combined(String combined, String unit, String freedom, String k, String expanded);
 
+    @Message("The Monte Carlo method ({trials} trials, seed {seed}) finds {low} to {high} {unit};"
+            + "{#if agrees} it validates the budget:{#else} it does not validate the budget, so its interval is reported,"
+            + " U = {reported} {unit} with k = {k}:{/if} the ends differ by {lower} and {upper} {unit}, allowed are"
+            + " {tolerance} {unit}.{#if !settled} It had not settled to its tolerance.{/if}")
+    String second_method(
+            String trials,
+            String seed,
+            String low,
+            String high,
+            String unit,
+            boolean agrees,
+            String reported,
+            String k,
+            String lower,
+            String upper,
+            String tolerance,
+            boolean settled);
+
     @Message("{count} pairs of readings, worth {effective} independent ones.")
     String pairs(int count, String effective);
 

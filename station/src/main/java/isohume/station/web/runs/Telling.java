@@ -5,8 +5,13 @@ import isohume.device.Answer;
 import isohume.device.Reading;
 import isohume.device.Setpoint;
 import isohume.run.RunFact;
+import isohume.run.watch.Fault;
+import isohume.run.watch.Policy;
 import isohume.station.web.Figure;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * A fact in words.
@@ -39,7 +44,25 @@ record Telling(String kind, String text) {
             case RunFact.Rested r -> new Telling("rested", answer(r.answer()));
             case RunFact.Finished f ->
                 new Telling("finished", f.ending().name().toLowerCase(Locale.ROOT) + ": " + f.why());
+            case RunFact.Guarded g -> new Telling("guarded", guarded(g));
+            case RunFact.Noticed n ->
+                new Telling("noticed", n.channel() + " " + n.fault().words() + ": " + n.evidence());
+            case RunFact.Over o ->
+                new Telling("over", o.channel() + ": " + o.fault().key());
+            case RunFact.Acted a -> new Telling("acted", a.measure().key() + ", point " + a.point() + ": " + a.why());
+            case RunFact.Withdrawn w -> new Telling("withdrawn", "point " + w.point() + ": " + w.why());
         };
+    }
+
+    private static String guarded(RunFact.Guarded guarded) {
+        Map<Fault, Policy> given = new TreeMap<>(guarded.policies().given());
+        return given.isEmpty()
+                ? "usual policies"
+                : given.entrySet().stream()
+                        .map(e -> e.getKey().key() + " "
+                                + e.getValue().patience().toSeconds() + "\u202fs, then "
+                                + e.getValue().then().key())
+                        .collect(Collectors.joining("; "));
     }
 
     private static String target(Setpoint target) {

@@ -19,6 +19,8 @@ import isohume.uncertainty.conformity.Conformity;
 import isohume.uncertainty.conformity.Decision;
 import isohume.uncertainty.conformity.DecisionRule;
 import isohume.uncertainty.conformity.Tolerance;
+import isohume.uncertainty.montecarlo.MonteCarlo;
+import isohume.uncertainty.montecarlo.Settings;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -60,6 +62,17 @@ class ResultRowTest {
         assertEquals(100, shares, 0.2);
     }
 
+    @Test
+    void a_budget_says_what_the_monte_carlo_method_found() {
+        PointResult result = result(0.5, 0.2, Optional.empty());
+        BudgetView.SecondMethod second = BudgetView.of("R-1", result).second();
+        assertTrue(second.agrees());
+        assertEquals("100\u2009000", second.trials());
+        assertEquals("1", second.seed());
+        assertEquals("0.400", second.reported());
+        assertTrue(second.low().startsWith("+0.1") || second.low().startsWith("+0.09"), second.low());
+    }
+
     private static PointResult result(double error, double standard, Optional<Double> tolerance) {
         Budget budget = Budget.of(
                 "error",
@@ -80,7 +93,7 @@ class ResultRowTest {
                 new Point(3, Temperature.ofCelsius(23), RelativeHumidity.ofPercent(50), Direction.ASCENDING),
                 50,
                 50 + error,
-                budget,
+                MonteCarlo.propagate(budget, Settings.validating(1)),
                 decision,
                 30,
                 12.3,

@@ -1,0 +1,80 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.result.alignment;
+
+import isohume.result.alignment.Alignment.Found;
+import isohume.result.alignment.Alignment.Reason;
+import isohume.result.alignment.Alignment.Refused;
+import java.util.Locale;
+
+/**
+ * Finds by how much a logger's clock differs from the reference's, from what both recorded.
+ *
+ * <p>The logger's readings are compared with the reference's record as a sensor with a lag would have shown it, at every
+ * offset within ± 3 h. Lag, gain and level are not known and are fitted; a drift is within ± 6 s/day. The likelihood of
+ * what is left over, with neighbouring readings counted as the fewer that they are worth, is then averaged over all lags
+ * and drifts: its mean is the offset, its spread the uncertainty. A lag that the record cannot tell from an offset thus
+ * widens the uncertainty.
+ *
+ * <p>Refused is what the likelihood leaves open: offsets apart from each other that are nearly as likely (Δχ² below 25),
+ * or one whose expanded uncertainty is above the interval, that is a standard uncertainty above half of it (common
+ * practice, no source), or above 60 s where that is longer.
+ */
+public final class ClockAlignment {
+    private static final int LEAST_READINGS = 20;
+    private static final double BEARABLE = 60;
+
+    /** No lag is exactly of first order; by this share of it a change may seem moved (common practice, no source). */
+    private static final double LAG_FORM = 0.1;
+
+    private ClockAlignment() {}
+
+    /** Aligns a logger's record with the reference's of the same quantity; both times in seconds from one origin. */
+    public static Alignment of(TimedValues reference, TimedValues logger) {
+        if (reference.size() < LEAST_READINGS || logger.size() < LEAST_READINGS) {
+            return new Refused(
+                    Reason.TOO_SHORT,
+                    "the logger has " + logger.size() + " readings and the reference " + reference.size()
+                            + "; at least " + LEAST_READINGS + " of each are needed");
+        }
+        Fit fit = Fit.plain(logger);
+        Replay replay = Replay.of(reference, step(reference, logger)).smoothed(smoothing(reference, logger));
+        Scan scan = Scan.of(replay, fit, logger);
+        return scan.refusal().map(Alignment.class::cast).orElseGet(() -> found(scan, replay, reference.blur(), logger));
+    }
+
+    /** A grid that has the reference's own readings on it where these are even. */
+    private static double step(TimedValues reference, TimedValues logger) {
+        double wanted = Math.clamp(logger.interval() / 10, 1, 30);
+        double parts = Math.ceil(reference.interval() / wanted);
+        return Math.max(reference.interval() / parts, (reference.last() - reference.first()) / 400_000);
+    }
+
+    /** A reference that is noisier than a fifth of the logger's noise is smoothed, since an early sensor would raise it. */
+    private static double smoothing(TimedValues reference, TimedValues logger) {
+        double ratio = reference.noise() / (0.2 * Math.max(logger.noise(), 0.3 * logger.resolution()));
+        return ratio > 1 ? Math.min(30, reference.interval() * ratio) : 0;
+    }
+
+    private static Alignment found(Scan scan, Replay replay, double blur, TimedValues logger) {
+        Likelihood likelihood = Likelihood.of(scan, replay, logger);
+        double bearable = Math.max(logger.interval(), BEARABLE);
+        double expanded = Math.hypot(likelihood.expanded(), 2 * Math.hypot(blur, LAG_FORM * likelihood.lag()));
+        if (expanded > bearable) {
+            return new Refused(
+                    Reason.NO_FEATURE,
+                    String.format(
+                            Locale.ROOT,
+                            "the records leave the offset open by ± %.0f s, and %.0f s are bearable; a quick change that"
+                                    + " both have recorded would tell it",
+                            expanded,
+                            bearable));
+        }
+        return new Found(
+                likelihood.offset(),
+                expanded,
+                logger.middle(),
+                likelihood.drift(),
+                likelihood.driftExpanded(),
+                "the likeness of the two records");
+    }
+}

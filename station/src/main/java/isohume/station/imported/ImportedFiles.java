@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: Apache-2.0
+package isohume.station.imported;
+
+import isohume.device.export.Understanding.Understood;
+import isohume.journal.Entry;
+import isohume.journal.Journal;
+import isohume.journal.StreamName;
+import isohume.station.Program;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+
+/**
+ * The files that a data folder keeps: each untouched, under the hash of its bytes, with a fact in the journal for each
+ * time it was imported.
+ */
+public final class ImportedFiles {
+    private static final String KIND = "file";
+
+    private final Path folder;
+    private final Journal journal;
+
+    /** @param data the data folder, whose {@code files} folder has the files */
+    public ImportedFiles(Path data, Journal journal) {
+        this.folder = data.resolve("files");
+        this.journal = journal;
+    }
+
+    /** SHA-256 of a file's bytes, in hexadecimal. */
+    public static String hash(Path file) throws IOException {
+        MessageDigest digest = sha256();
+        try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
+            in.transferTo(OutputStream.nullOutputStream());
+        }
+        return HexFormat.of().formatHex(digest.digest());
+    }
+
+    /** Keeps a file and writes down that it was imported, and how it was read; the copy is on disk first. */
+    public Imported keep(Path file, String name, Understood read, String operator) throws IOException {
+        String hash = hash(file);
+        long bytes = copy(file, hash);
+        Imported imported = new Imported(
+                name,
+                hash,
+                bytes,
+                operator,
+                Program.title(),
+                read.profile().document(),
+                read.table().size(),
+                read.table().at(0),
+                read.table().at(read.table().size() - 1));
+        Entry written = journal.append(new StreamName(KIND, hash), ImportNotation.encode(imported));
+        return ImportNotation.decode(written.fact());
+    }
+
+    private long copy(Path file, String hash) throws IOException {
+        Files.createDirectories(folder);
+        Path kept = folder.resolve(hash);
+        if (!Files.exists(kept)) {
+            Path part = Files.createTempFile(folder, "part", "");
+            Files.copy(file, part, StandardCopyOption.REPLACE_EXISTING);
+            try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
+                channel.force(true);
+            }
+            if (!hash(part).equals(hash)) {
+                Files.delete(part);
+                throw new IOException(file + " changed while it was read; import it again");
+            }
+            Files.move(part, kept, StandardCopyOption.ATOMIC_MOVE);
+        }
+        return Files.size(kept);
+    }
+
+    /** Everything that was imported, in the order in which the files were first. */
+    public List<Imported> all() {
+        List<Imported> all = new ArrayList<>();
+        for (StreamName stream : journal.streams(KIND)) {
+            journal.read(stream, 0, 1000).forEach(entry -> all.add(ImportNotation.decode(entry.fact())));
+        }
+        return all;
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException never) {
+            throw new UncheckedIOException(new IOException("this Java has no SHA-256", never));
+        }
+    }
+}
