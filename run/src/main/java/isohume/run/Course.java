@@ -5,6 +5,7 @@ import isohume.device.Answer;
 import isohume.device.Setpoint;
 import isohume.journal.Entry;
 import isohume.moistair.MoistAir;
+import isohume.run.reach.WayPoint;
 import isohume.run.watch.Fault;
 import isohume.run.watch.Measure;
 import isohume.run.watch.Sighting;
@@ -33,6 +34,7 @@ public final class Course {
     private Instant since = Instant.EPOCH;
     private Instant began = Instant.EPOCH;
     private @Nullable Setpoint target;
+    private Optional<WayPoint.Aim> onTheWay = Optional.empty();
     private @Nullable Answer answer;
     private @Nullable Moment latest;
     private @Nullable Ending ending;
@@ -60,7 +62,8 @@ public final class Course {
         switch (fact) {
             case RunFact.Started s -> start(s, entry.at());
             case RunFact.Resumed r -> resume();
-            case RunFact.Asked a -> ask(a, entry.at());
+            case RunFact.Asked a -> ask(a.point(), a.target(), Optional.empty(), entry.at());
+            case RunFact.Detoured d -> ask(d.point(), d.target(), Optional.of(d.aim()), entry.at());
             case RunFact.Answered a -> answer = a.answer();
             case RunFact.Observed o -> observe(o, entry.number());
             case RunFact.Entered e -> enter(e, entry.at());
@@ -85,12 +88,14 @@ public final class Course {
         since = at;
     }
 
-    private void ask(RunFact.Asked asked, Instant at) {
+    private void ask(int number, Setpoint wanted, Optional<WayPoint.Aim> aim, Instant at) {
         phase = Phase.APPROACH;
         need(record).clear();
-        point = asked.point();
-        target = asked.target();
-        askedAt = at;
+        boolean goesOn = onTheWay.isPresent() && number == point;
+        askedAt = goesOn ? askedAt : at; // the way to a point is part of what it takes
+        point = number;
+        target = wanted;
+        onTheWay = aim;
         need(settling).restart(point, at);
     }
 
@@ -220,6 +225,11 @@ public final class Course {
 
     public Optional<Setpoint> target() {
         return Optional.ofNullable(target);
+    }
+
+    /** What the condition that is asked for is for, if it is not the point itself. */
+    public Optional<WayPoint.Aim> onTheWay() {
+        return onTheWay;
     }
 
     public Optional<Answer> answer() {

@@ -1,18 +1,21 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.run;
 
+import isohume.device.Setpoint;
 import isohume.device.sheet.Sheet;
 import isohume.device.sheet.SheetError;
-import isohume.moistair.MoistAir;
 import isohume.quantity.Direction;
 import isohume.quantity.Point;
 import isohume.quantity.RelativeHumidity;
 import isohume.quantity.Temperature;
+import isohume.run.reach.Attainment;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * A plan as a person writes it: {@code plan}, {@code points} and, where the usual ones do not do, {@code rules}. The form
@@ -22,13 +25,20 @@ public final class PlanSheet {
     private static final double LOWEST_CELSIUS = -60;
     private static final double HIGHEST_CELSIUS = 180;
 
-    private final Reach reach;
-    private final MoistAir air;
+    private final Optional<Attainment> attainment;
 
-    /** Reads plans for a bench with this reach. */
-    public PlanSheet(Reach reach, MoistAir air) {
-        this.reach = reach;
-        this.air = air;
+    private PlanSheet(Optional<Attainment> attainment) {
+        this.attainment = attainment;
+    }
+
+    /** Reads plans for a bench that can attain their points. */
+    public PlanSheet(Attainment attainment) {
+        this(Optional.of(attainment));
+    }
+
+    /** Reads plans whose points are looked at afterwards. */
+    public static PlanSheet ofAnyReach() {
+        return new PlanSheet(Optional.empty());
     }
 
     /**
@@ -47,6 +57,21 @@ public final class PlanSheet {
         }
         Rules rules = sheet.optional("rules").map(RulesSheet::read).orElse(Rules.usual());
         return new Plan(title, points, rules);
+    }
+
+    /** Numbers of the points whose direction a sheet writes down, rather than leaving it to the order. */
+    public static Set<Integer> statedDirections(Sheet sheet) {
+        Set<Integer> stated = new TreeSet<>();
+        int number = 0;
+        for (Sheet leg : sheet.list("points")) {
+            for (BigDecimal ignored : leg.numbers("humidity", "% RH")) {
+                number++;
+                if (leg.has("direction")) {
+                    stated.add(number);
+                }
+            }
+        }
+        return stated;
     }
 
     private void readLeg(Sheet leg, List<Point> points) {
@@ -86,7 +111,8 @@ public final class PlanSheet {
     }
 
     private void refuseBeyondReach(Sheet leg, Point point) {
-        Optional<String> hindrance = reach.hindrance(point, air);
+        Setpoint condition = new Setpoint(point.temperature(), point.humidity());
+        Optional<String> hindrance = attainment.flatMap(a -> a.assess(condition).hindrance());
         if (hindrance.isPresent()) {
             throw leg.wrong(
                     "humidity",

@@ -7,7 +7,7 @@ import isohume.device.Setpoint;
 import isohume.journal.Entry;
 import isohume.journal.Journal;
 import isohume.journal.StreamName;
-import isohume.quantity.Point;
+import isohume.run.reach.WayPoint;
 import isohume.run.watch.Fault;
 import isohume.run.watch.Measure;
 import java.time.Duration;
@@ -28,6 +28,7 @@ public final class Run {
     private final Bench bench;
     private final Timekeeper time;
     private final Course course = new Course();
+    private final Journey journey;
     private final Queue<RunFact.Ordered> orders = new ConcurrentLinkedQueue<>();
     private final Queue<Warning> warnings = new ConcurrentLinkedQueue<>();
     private @Nullable Guard guard;
@@ -39,6 +40,7 @@ public final class Run {
         this.stream = stream;
         this.bench = bench;
         this.time = time;
+        this.journey = new Journey(bench.way(), course);
     }
 
     /** A new run; its first fact is on disk when this returns. */
@@ -115,6 +117,9 @@ public final class Run {
     private RunFact.Finished work() {
         write(new RunFact.Guarded(bench.bounds(), bench.policies()));
         guard = new Guard(bench, course, time);
+        if (journey.needsLook()) {
+            write(new RunFact.Observed(time.instant(), bench.read()));
+        }
         Optional<RunFact.Finished> over = toNextPoint();
         Duration next = time.elapsed(); // a clock that is set must not stop the polls
         while (over.isEmpty()) {
@@ -220,6 +225,9 @@ public final class Run {
     }
 
     private Optional<RunFact.Finished> approach() {
+        if (course.onTheWay().isPresent()) {
+            return journey.passed() ? ask(course.point(), journey.onward()) : unlessTooLong();
+        }
         return course.arrived() ? enter(Phase.SOAK, course.arrival()) : unlessTooLong();
     }
 
@@ -275,14 +283,24 @@ public final class Run {
     }
 
     private Optional<RunFact.Finished> to(int number) {
-        Point point = course.plan().point(number);
-        Setpoint target = new Setpoint(point.temperature(), point.humidity());
-        write(new RunFact.Asked(number, target));
+        return ask(number, journey.first(number));
+    }
+
+    private Optional<RunFact.Finished> ask(int number, Optional<WayPoint> before) {
+        Setpoint target = before.map(WayPoint::target).orElseGet(() -> journey.target(number));
+        String purpose = before.map(
+                        w -> "on the way to point " + number + ": " + w.aim().words() + "; ")
+                .orElse("");
+        write(
+                before.isPresent()
+                        ? new RunFact.Detoured(number, target, before.get().aim())
+                        : new RunFact.Asked(number, target));
         Answer answer = bench.chamber().request(target);
         write(new RunFact.Answered(answer));
         guard().asked(answer);
         return switch (answer) {
-            case Answer.Taken taken -> enter(Phase.APPROACH, "the chamber is set to " + inWords(taken.target()));
+            case Answer.Taken taken ->
+                enter(Phase.APPROACH, purpose + "the chamber is set to " + inWords(taken.target()));
             case Answer.AtRest atRest -> hold("the chamber is at rest and took no target");
             case Answer.Refused refused -> hold("the chamber refused " + inWords(target) + ": " + refused.why());
             case Answer.None none -> enter(Phase.APPROACH, "the chamber did not answer: " + none.detail());

@@ -5,6 +5,7 @@ import isohume.device.Answer;
 import isohume.device.Reading;
 import isohume.device.Setpoint;
 import isohume.moistair.Formulation;
+import isohume.run.reach.WayPoint;
 import isohume.run.watch.Bounds;
 import isohume.run.watch.Fault;
 import isohume.run.watch.Measure;
@@ -49,6 +50,9 @@ public sealed interface RunFact {
 
     /** The chamber is about to be asked; written before it is touched. */
     record Asked(int point, Setpoint target) implements RunFact {}
+
+    /** As {@link Asked}, for a condition on the way to the point, at which nothing is recorded. */
+    record Detoured(int point, Setpoint target, WayPoint.Aim aim) implements RunFact {}
 
     /** What came of the fact before. */
     record Answered(Answer answer) implements RunFact {}

@@ -10,6 +10,7 @@ import isohume.device.Reading;
 import isohume.journal.Fact;
 import isohume.journal.JournalLost;
 import isohume.moistair.Formulation;
+import isohume.run.reach.WayPoint;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,6 +32,7 @@ public final class RunNotation {
     private static final int RECORDED = 8;
     private static final int RESTED = 9;
     private static final int FINISHED = 10;
+    private static final int DETOURED = 11;
     private static final int STARTED_WITH_TARGETS = 21;
     private static final int RECORDED_WITH_TO_COME = 28;
     private static final int GUARDED = 40;
@@ -49,6 +51,12 @@ public final class RunNotation {
             case RunFact.Resumed r -> fact(RESUMED, node.put("operator", r.operator()));
             case RunFact.Asked a ->
                 fact(ASKED, node.put("point", a.point()).set("target", DeviceNotation.setpoint(a.target())));
+            case RunFact.Detoured d ->
+                fact(
+                        DETOURED,
+                        node.put("point", d.point())
+                                .put("aim", d.aim().name())
+                                .set("target", DeviceNotation.setpoint(d.target())));
             case RunFact.Answered a -> fact(ANSWERED, node.set("answer", DeviceNotation.answer(a.answer())));
             case RunFact.Observed o -> observed(node, o);
             case RunFact.Entered e ->
@@ -110,6 +118,11 @@ public final class RunNotation {
         }
     }
 
+    /** Whether a fact is an observation, which most are, without reading it. */
+    public static boolean observes(Fact fact) {
+        return fact.form() == OBSERVED;
+    }
+
     private static RunFact decode(int form, JsonNode node) {
         return switch (form) {
             case STARTED -> started(node, PlanNotation.planOfForm1(node.get("plan")), Targets.none());
@@ -117,6 +130,11 @@ public final class RunNotation {
                 started(node, PlanNotation.plan(node.get("plan")), RulesNotation.targets(node.get("targets")));
             case RESUMED -> new RunFact.Resumed(node.get("operator").textValue());
             case ASKED -> new RunFact.Asked(node.get("point").intValue(), DeviceNotation.setpoint(node.get("target")));
+            case DETOURED ->
+                new RunFact.Detoured(
+                        node.get("point").intValue(),
+                        DeviceNotation.setpoint(node.get("target")),
+                        WayPoint.Aim.valueOf(node.get("aim").textValue()));
             case ANSWERED -> new RunFact.Answered(DeviceNotation.answer(node.get("answer")));
             case OBSERVED -> observed(node);
             case ENTERED ->

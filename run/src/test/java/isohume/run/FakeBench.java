@@ -88,7 +88,7 @@ final class FakeBench {
     }
 
     Bench bench(Bounds bounds, Policies policies) {
-        return new Bench(new FakeChamber(), List.of(new References(), new Probe()), bounds, policies);
+        return new Bench(new FakeChamber(), List.of(new References(), new Probe())).watched(bounds, policies);
     }
 
     private void follow() {

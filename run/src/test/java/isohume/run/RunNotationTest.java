@@ -15,6 +15,7 @@ import isohume.journal.JournalLost;
 import isohume.quantity.Quantity;
 import isohume.quantity.RelativeHumidity;
 import isohume.quantity.Temperature;
+import isohume.run.reach.WayPoint;
 import isohume.run.watch.Bounds;
 import isohume.run.watch.Fault;
 import isohume.run.watch.Measure;
@@ -40,6 +41,7 @@ class RunNotationTest {
                 Rig.started(),
                 new RunFact.Resumed("Ada \"the\" reader\n"),
                 new RunFact.Asked(3, TARGET),
+                new RunFact.Detoured(3, TARGET, WayPoint.Aim.DRYING),
                 new RunFact.Answered(new Answer.Taken(TARGET)),
                 new RunFact.Answered(new Answer.Refused("beyond 50 °C")),
                 new RunFact.Answered(new Answer.None(Trouble.GARBLED, "7 bytes of noise")),

@@ -17,12 +17,15 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.NoSuchElementException;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A technician looks on while a point is calibrated, and takes the certificate. In a real Chromium. */
@@ -154,6 +157,51 @@ class BrowserIT {
     }
 
     @Test
+    void a_plan_is_edited_on_its_map_with_fingers_and_keys_and_kept_as_a_new_file() throws Exception {
+        browser.get(program.address() + "plans");
+        keep("plans");
+        browser.findElement(By.linkText("Three temperatures, humidity up and down"))
+                .click();
+        until(() -> !browser.findElements(By.cssSelector("#h-8[tabindex]")).isEmpty(), "handles");
+        assertEquals(15, browser.findElements(By.cssSelector(".handle")).size());
+
+        WebElement point = browser.findElement(By.id("h-8"));
+        new Actions(browser).dragAndDropBy(point, 0, 60).perform();
+        until(() -> !field("h-8-rh").equals("85"), "the point that was dragged");
+        double dragged = Double.parseDouble(field("h-8-rh"));
+        assertTrue(dragged > 55 && dragged < 84, "dragged to " + dragged + " % RH");
+        assertEquals("23", field("t-8"));
+
+        until(() -> "h-8".equals(browser.switchTo().activeElement().getDomAttribute("id")), "the focus to stay");
+        browser.switchTo().activeElement().sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
+        until(() -> field("t-8").equals("25"), "the point that was moved by keys");
+        keep("plan");
+
+        browser.findElement(By.cssSelector("button[value=undo]")).click();
+        until(() -> field("t-8").equals("23"), "the undone move");
+        WebElement paper = browser.findElement(By.cssSelector(".paper"));
+        new Actions(browser).moveToElement(paper, 40, 60).click().perform();
+        until(() -> browser.findElements(By.cssSelector(".handle")).size() == 16, "the point that was tapped in");
+        browser.findElement(By.id("h-16-rh")).clear();
+        browser.findElement(By.id("h-16-rh")).sendKeys("99.5", Keys.TAB);
+        until(() -> !browser.findElements(By.cssSelector(".row.is-beyond")).isEmpty(), "the reason why not");
+        browser.findElement(By.cssSelector("button[value='axis-dew']")).click();
+        until(() -> browser.findElements(By.cssSelector("svg .q-dew_point")).size() == 1, "the dew-point axis");
+        keep("plan-dew-point");
+
+        WebElement title = browser.findElement(By.id("title"));
+        title.clear();
+        title.sendKeys("Another plan");
+        browser.findElement(By.cssSelector("button[value=keep]")).click();
+        until(() -> browser.getCurrentUrl().contains("kept=0001-another-plan.yaml"), "the new plan's page");
+        assertEquals("Another plan", browser.findElement(By.tagName("h1")).getText());
+        browser.manage().window().setSize(new Dimension(1024, 600));
+        keep("plan-small");
+        browser.manage().window().setSize(new Dimension(1280, 800));
+        browser.get(program.address());
+    }
+
+    @Test
     void an_american_file_and_a_broken_one_are_told_apart() throws Exception {
         ExportedFiles files = new ExportedFiles(Files.createTempDirectory("exports"));
         take(files.american());
@@ -191,6 +239,14 @@ class BrowserIT {
         browser.findElement(By.id("operator")).sendKeys("M. Example");
         browser.findElement(By.cssSelector("form[method=post] button")).click();
         until(() -> browser.getCurrentUrl().endsWith("/clock"), "the kept file");
+    }
+
+    private static String field(String id) {
+        try {
+            return String.valueOf(browser.findElement(By.id(id)).getDomProperty("value"));
+        } catch (StaleElementReferenceException | NoSuchElementException replaced) {
+            return "";
+        }
     }
 
     @Test

@@ -125,7 +125,8 @@ final class ByProfile implements Rows.Taker {
             return new Late(
                     line,
                     0,
-                    "the line has " + cells.size() + (cells.size() == 1 ? " cell" : " cells") + ", the others have " + width,
+                    "the line has " + cells.size() + (cells.size() == 1 ? " cell" : " cells") + ", the others have "
+                            + width,
                     cells.size() > width ? "is there a separator inside a number or a text?" : "was it cut off?",
                     false);
         }

@@ -6,7 +6,9 @@ import isohume.device.Instrument;
 import isohume.device.driver.Abreast;
 import isohume.device.driver.DeviceDescription;
 import isohume.device.driver.Devices;
+import isohume.moistair.MoistAir;
 import isohume.run.Bench;
+import isohume.run.reach.Way;
 import isohume.station.job.Worksheet;
 import java.time.Duration;
 import java.time.InstantSource;
@@ -58,7 +60,10 @@ public record OpenBench(Bench bench, Devices devices) implements AutoCloseable {
                     "the bench names no chamber that can be told where to go; its description needs a chamber section");
         }
         Bench bench = new Bench(chamber, together.apply(opened.subList(1, opened.size())))
-                .watched(worksheet.bounds(), worksheet.policies());
+                .watched(worksheet.bounds(), worksheet.policies())
+                .going(new Way(
+                        worksheet.capacity().reach(),
+                        MoistAir.by(worksheet.job().formulation())));
         return new OpenBench(bench, devices);
     }
 

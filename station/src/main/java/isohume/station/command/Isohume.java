@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
             DemoCommand.class,
             ServeCommand.class,
             EvaluateCommand.class,
+            PlanCommand.class,
             ImportCommand.class,
             ConvertCommand.class,
             VerifyCommand.class,

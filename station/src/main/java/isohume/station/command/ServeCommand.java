@@ -82,7 +82,7 @@ final class ServeCommand implements Callable<Integer> {
     }
 
     private void serve(SqliteJournal journal, Optional<Workplace> workplace, InstantSource clock) {
-        JournalDesk desk = new JournalDesk(journal, workplace, clock, ZoneId.systemDefault(), "")
+        JournalDesk desk = new JournalDesk(journal, workplace, data.resolve("plans"), clock, ZoneId.systemDefault(), "")
                 .taking(new Intake(data, new ImportedFiles(data, journal)));
         Web.serve(desk, address.host(), address.port(), at -> System.err.println("Isohume is at " + at));
     }

@@ -7,7 +7,8 @@ public final class NotUnderstood extends IllegalArgumentException {
     private final String field;
     private final String why;
 
-    NotUnderstood(String field, String message) {
+    /** Something under a key that cannot be understood. */
+    public NotUnderstood(String field, String message) {
         super(message);
         this.field = field;
         this.why = message;

@@ -66,7 +66,12 @@ public final class LiveDemo {
             String remark = String.format(
                     Locale.ROOT, "Demonstration: a simulated bench, %.0f times as fast as real time.", speed);
             JournalDesk desk = new JournalDesk(
-                            journal, Optional.of(workplace), bench.simulated()::now, ZoneId.systemDefault(), remark)
+                            journal,
+                            Optional.of(workplace),
+                            data.resolve("plans"),
+                            bench.simulated()::now,
+                            ZoneId.systemDefault(),
+                            remark)
                     .taking(new Intake(data, new ImportedFiles(data, journal)));
             Web.serve(
                     desk,

@@ -14,9 +14,12 @@ import isohume.station.bench.RecordedRun;
 import isohume.station.bench.Workplace;
 import isohume.station.imported.Intake;
 import isohume.station.paper.Papers;
+import isohume.station.plan.PastRuns;
+import isohume.station.plan.Shelf;
 import isohume.station.web.Desk;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -31,6 +34,7 @@ public final class JournalDesk implements Desk {
 
     private final Journal journal;
     private final Optional<Workplace> workplace;
+    private final Shelf shelf;
     private final InstantSource clock;
     private final ZoneId zone;
     private final String remark;
@@ -44,12 +48,19 @@ public final class JournalDesk implements Desk {
     /**
      * A desk.
      *
+     * @param plans folder in which plans are kept
      * @param remark what everybody who looks at the bench has to know; may be empty
      */
     public JournalDesk(
-            Journal journal, Optional<Workplace> workplace, InstantSource clock, ZoneId zone, String remark) {
+            Journal journal,
+            Optional<Workplace> workplace,
+            Path plans,
+            InstantSource clock,
+            ZoneId zone,
+            String remark) {
         this.journal = journal;
         this.workplace = workplace;
+        this.shelf = new Shelf(plans, workplace.map(Workplace::worksheet), new PastRuns(journal)::lessons);
         this.clock = clock;
         this.zone = zone;
         this.remark = remark;
@@ -210,6 +221,11 @@ public final class JournalDesk implements Desk {
         return workplace.get().begin(operator).isPresent()
                 ? new Told.PassedOn()
                 : new Told.Refused("A run is at work on the bench already.");
+    }
+
+    @Override
+    public Shelf plans() {
+        return shelf;
     }
 
     @Override

@@ -2,23 +2,20 @@
 package isohume.station.job;
 
 import isohume.device.sheet.Sheet;
-import isohume.quantity.DewPoint;
 import isohume.quantity.Quantity;
-import isohume.quantity.RelativeHumidity;
-import isohume.quantity.Temperature;
 import isohume.result.Characterisation;
 import isohume.result.Characterisation.AtTemperature;
 import isohume.result.Reference;
 import isohume.result.Reference.CertifiedPoint;
 import isohume.result.Reference.Traceability;
-import isohume.run.Reach;
 import isohume.run.Roles;
+import isohume.run.reach.Range;
+import isohume.run.reach.Reach;
 import isohume.run.watch.Bounds;
 import isohume.run.watch.Policies;
 import isohume.run.watch.WatchSheet;
 import isohume.station.notice.Hook;
 import isohume.station.notice.HookSheet;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -26,10 +23,11 @@ import java.util.Optional;
 
 /** A bench as a person writes it: what it reaches, its references with their certificates, the study of its chamber. */
 final class BenchSheet {
+    private static final double BEYOND = 1; // K, for which the ends of the chamber's study hold
     private static final double HOTTER = 10; // K above what it reaches: something is wrong
 
     private final String title;
-    private final Reach reach;
+    private final Capacity capacity;
     private final List<String> devices = new ArrayList<>();
     private final Optional<Sheet> roles;
     private final List<Reference> references;
@@ -40,7 +38,7 @@ final class BenchSheet {
 
     BenchSheet(Sheet sheet) {
         title = sheet.text("bench");
-        reach = reach(sheet.section("reach"));
+        capacity = CapacitySheet.read(sheet);
         sheet.optional("devices").ifPresent(this::addDevices);
         roles = sheet.optional("roles");
         Sheet named = sheet.section("references");
@@ -51,7 +49,7 @@ final class BenchSheet {
         named.refuseOthers();
         characterisation = characterisation(sheet.section("characterisation"));
         Optional<Sheet> watch = sheet.optional("watch");
-        Bounds usual = Bounds.usual().withHottest(reach.warmest().celsius() + HOTTER);
+        Bounds usual = Bounds.usual().withHottest(capacity.reach().warmest().celsius() + HOTTER);
         bounds = watch.map(w -> WatchSheet.bounds(w, usual)).orElse(usual);
         policies = WatchSheet.policies(watch.flatMap(w -> w.optional("faults")));
         watch.ifPresent(Sheet::refuseOthers);
@@ -63,8 +61,13 @@ final class BenchSheet {
         return title;
     }
 
+    Capacity capacity() {
+        return capacity.with(capacity.reach().and(ranges()));
+    }
+
+    /** What the chamber itself reaches, whatever is certified there. */
     Reach reach() {
-        return reach;
+        return capacity.reach();
     }
 
     List<String> devices() {
@@ -114,28 +117,26 @@ final class BenchSheet {
         return roles.map(sheet -> sheet.textOr(key, usual)).orElse(usual);
     }
 
-    private static Reach reach(Sheet sheet) {
-        List<BigDecimal> celsius = range(sheet, "temperature", "°C");
-        List<BigDecimal> percent = range(sheet, "humidity", "% RH");
-        Reach reach = new Reach(
-                Temperature.ofCelsius(celsius.get(0).doubleValue()),
-                Temperature.ofCelsius(celsius.get(1).doubleValue()),
-                RelativeHumidity.ofPercent(percent.get(0).doubleValue()),
-                RelativeHumidity.ofPercent(percent.get(1).doubleValue()),
-                DewPoint.overIce(Temperature.ofCelsius(
-                        sheet.number("driest-frost-point", "°C").doubleValue())),
-                DewPoint.overWater(Temperature.ofCelsius(
-                        sheet.number("wettest-dew-point", "°C").doubleValue())));
-        sheet.refuseOthers();
-        return reach;
-    }
-
-    private static List<BigDecimal> range(Sheet sheet, String key, String unit) {
-        List<BigDecimal> range = sheet.numbers(key, unit);
-        if (range.size() != 2 || range.get(0).compareTo(range.get(1)) >= 0) {
-            throw sheet.wrong(key, "a range has a lower and a higher end", "write it as [5, 50], in " + unit);
+    /** From where to where the references are certified and the chamber was studied. */
+    private List<Range> ranges() {
+        List<Range> ranges = new ArrayList<>();
+        for (Reference reference : references) {
+            List<CertifiedPoint> points = reference.traceability().points();
+            if (reference.quantity() != Quantity.PRESSURE) {
+                ranges.add(new Range(
+                        "the certificate of " + reference.id(),
+                        reference.quantity(),
+                        points.getFirst().at(),
+                        points.getLast().at()));
+            }
         }
-        return range;
+        List<AtTemperature> studied = characterisation.temperatures();
+        ranges.add(new Range(
+                "the study of the chamber",
+                Quantity.TEMPERATURE,
+                studied.getFirst().celsius() - BEYOND,
+                studied.getLast().celsius() + BEYOND));
+        return ranges;
     }
 
     private static Reference reference(Quantity quantity, Sheet sheet) {

@@ -5,6 +5,7 @@ import isohume.device.sheet.Sheet;
 import isohume.quantity.Quantity;
 import isohume.result.Item;
 import isohume.result.Specification;
+import isohume.run.reach.Range;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,6 +34,25 @@ final class ItemSheet {
                 sheet.date("received"),
                 sheet.text("condition"),
                 channels(sheet.section("channels")));
+    }
+
+    /** From where to where the item measures, where its sheet says so. */
+    static List<Range> ranges(Sheet sheet) {
+        List<Range> ranges = new ArrayList<>();
+        Sheet channels = sheet.section("channels");
+        for (String key : channels.keys()) {
+            Sheet channel = channels.section(key);
+            if (channel.has("range")) {
+                Quantity quantity = Quantity.ofKey(key);
+                List<BigDecimal> ends = CapacitySheet.range(channel, "range", quantity.unit());
+                ranges.add(new Range(
+                        sheet.text("id"),
+                        quantity,
+                        ends.get(0).doubleValue(),
+                        ends.get(1).doubleValue()));
+            }
+        }
+        return ranges;
     }
 
     private static List<Specification> channels(Sheet sheet) {
@@ -65,6 +85,7 @@ final class ItemSheet {
                     "tolerance", "a tolerance cannot be negative", "give the half-width, as in ± 1.5 " + unit);
         }
         Specification channel = new Specification(quantity, resolution, tolerance, share, sheet.text("tolerance-from"));
+        boolean ignored = sheet.has("range"); // read in ranges()
         sheet.refuseOthers();
         return channel;
     }

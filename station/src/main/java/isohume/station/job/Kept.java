@@ -34,13 +34,19 @@ final class Kept {
 
     /** The worksheet that such a record holds. */
     static Worksheet read(String record) {
+        Map<String, String> texts = documents(record);
+        String plan = texts.keySet().iterator().next();
+        return Worksheet.read(name -> Objects.requireNonNull(texts.get(name), name), plan);
+    }
+
+    /** The documents that such a record holds, the plan first. */
+    static Map<String, String> documents(String record) {
         try {
             Map<String, String> texts = new LinkedHashMap<>();
             for (Map.Entry<String, JsonNode> text : JSON.readTree(record).properties()) {
                 texts.put(text.getKey(), text.getValue().textValue());
             }
-            String plan = texts.keySet().iterator().next();
-            return Worksheet.read(name -> Objects.requireNonNull(texts.get(name), name), plan);
+            return texts;
         } catch (JsonProcessingException damaged) {
             throw new IllegalArgumentException("this is no record of a worksheet: " + record, damaged);
         }

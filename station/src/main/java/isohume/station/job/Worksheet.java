@@ -4,6 +4,7 @@ package isohume.station.job;
 import isohume.device.sheet.Sheet;
 import isohume.moistair.Formulation;
 import isohume.moistair.MoistAir;
+import isohume.quantity.DewPoint;
 import isohume.result.Item;
 import isohume.result.Job;
 import isohume.result.Prediction;
@@ -13,6 +14,10 @@ import isohume.run.PlanSheet;
 import isohume.run.Roles;
 import isohume.run.RunFact;
 import isohume.run.Targets;
+import isohume.run.order.Constraints;
+import isohume.run.reach.Attainment;
+import isohume.run.reach.Range;
+import isohume.run.reach.Reach;
 import isohume.run.watch.Bounds;
 import isohume.run.watch.Policies;
 import isohume.run.watch.WatchSheet;
@@ -23,6 +28,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -31,6 +37,7 @@ import java.util.TreeMap;
  * @param devices names of the device descriptions: the chamber's first, then references and instruments under test;
  *     empty when the readings come from elsewhere
  * @param depositBy who decided on the phase of the mirror's deposit, for readings that come from elsewhere
+ * @param capacity what the bench is capable of
  * @param bounds from where on something on the bench counts as a fault
  * @param policies what is done about faults: what the plan says, else what its bench says
  * @param hooks who is told of what happens to a run
@@ -42,10 +49,23 @@ public record Worksheet(
         Roles roles,
         List<String> devices,
         Optional<String> depositBy,
+        Capacity capacity,
+        Ordering ordering,
         Bounds bounds,
         Policies policies,
         List<Hook> hooks,
         String record) {
+    /**
+     * What the plan says about the order of its points.
+     *
+     * @param stated numbers of the points whose direction is written down
+     */
+    public record Ordering(Constraints constraints, Set<Integer> stated) {
+        public Ordering {
+            stated = Set.copyOf(stated);
+        }
+    }
+
     public Worksheet {
         devices = List.copyOf(devices);
         hooks = List.copyOf(hooks);
@@ -53,26 +73,50 @@ public record Worksheet(
 
     /** A plan and what it names, from its folder. */
     public static Worksheet read(Path plan) {
+        return read(plan, true);
+    }
+
+    /** As {@link #read(Path)}, for somebody who looks at it: points may be beyond the bench's reach. */
+    public static Worksheet draft(Path plan) {
+        return read(plan, false);
+    }
+
+    private static Worksheet read(Path plan, boolean reachable) {
         Path folder = plan.toAbsolutePath().getParent();
         Path name = plan.getFileName();
         if (folder == null || name == null) {
             throw new IllegalArgumentException(plan + " is a folder; name the plan's file");
         }
-        return read(Texts.in(folder), name.toString());
+        return read(Texts.in(folder), name.toString(), reachable);
     }
 
     /** A plan and what it names. */
     public static Worksheet read(Texts texts, String planName) {
+        return read(texts, planName, true);
+    }
+
+    /** As {@link #read(Texts, String)}, with points that may be beyond the bench's reach. */
+    public static Worksheet draft(Texts texts, String planName) {
+        return read(texts, planName, false);
+    }
+
+    private static Worksheet read(Texts texts, String planName, boolean reachable) {
         Kept kept = new Kept(texts);
         Sheet plan = kept.sheet(planName);
         BenchSheet bench = new BenchSheet(kept.sheet(plan.text("bench")));
         Sheet order = plan.section("job");
         Formulation formulation = order.oneOfOr("formulation", Formulation.class, Formulation.SONNTAG_1990);
-        Plan points = new PlanSheet(bench.reach(), MoistAir.by(formulation)).read(plan);
+        PlanSheet form = reachable
+                ? new PlanSheet(new Attainment(bench.reach(), MoistAir.by(formulation)))
+                : PlanSheet.ofAnyReach();
+        Plan points = form.read(plan);
+        Ordering ordering = new Ordering(OrderSheet.read(plan.optional("order")), PlanSheet.statedDirections(plan));
         List<Item> items = new ArrayList<>();
+        List<Range> ranges = new ArrayList<>();
         List<String> devices = new ArrayList<>(bench.devices());
         for (Sheet item : plan.list("instruments")) {
             items.add(ItemSheet.read(item));
+            ranges.addAll(ItemSheet.ranges(item));
             if (item.has("device")) {
                 devices.add(item.text("device"));
             }
@@ -83,16 +127,26 @@ public record Worksheet(
         refuseTwice(plan, items);
         Optional<String> depositBy = order.has("deposit-by") ? Optional.of(order.text("deposit-by")) : Optional.empty();
         Job job = job(order, formulation, bench, items);
+        Capacity capacity = bench.capacity();
         return new Worksheet(
                 job,
                 points,
                 bench.roles(channels(items)),
                 devices,
                 depositBy,
+                capacity.with(capacity.reach().and(ranges)),
+                ordering,
                 bench.bounds(),
                 policies,
                 bench.hooks(),
                 kept.record());
+    }
+
+    /** The same with the bench's streams as they were observed. */
+    public Worksheet now(Optional<DewPoint> dryFloor, Optional<DewPoint> wetCeiling) {
+        Reach reach = capacity.reach();
+        Capacity present = capacity.with(reach.with(reach.streams().observed(dryFloor, wetCeiling)));
+        return new Worksheet(job, plan, roles, devices, depositBy, present, ordering, bounds, policies, hooks, record);
     }
 
     private static Job job(Sheet order, Formulation formulation, BenchSheet bench, List<Item> items) {
@@ -162,6 +216,11 @@ public record Worksheet(
         } catch (IllegalArgumentException notCovered) {
             return Optional.empty(); // the evaluation will say so; until then the usual target is aimed at
         }
+    }
+
+    /** The documents themselves by their names, the plan's first. */
+    public Map<String, String> documents() {
+        return Kept.documents(record);
     }
 
     /** The worksheet that a run was begun with, from the record that was kept with it. */

@@ -65,6 +65,7 @@ record Notice(String run, long number, Instant at, Occasion occasion, String wha
             case RunFact.Started s -> Optional.empty();
             case RunFact.Resumed r -> Optional.empty();
             case RunFact.Asked a -> Optional.empty();
+            case RunFact.Detoured d -> Optional.empty();
             case RunFact.Answered a -> Optional.empty();
             case RunFact.Observed o -> Optional.empty();
             case RunFact.Ordered o -> Optional.empty();

@@ -50,6 +50,7 @@ public final class TrueErrors {
             case RunFact.Recorded record -> close(record);
             case RunFact.Entered e -> observed.clear();
             case RunFact.Asked a -> observed.clear();
+            case RunFact.Detoured d -> observed.clear();
             case RunFact.Withdrawn w -> recorded.removeIf(truth -> truth.point() == w.point());
             case RunFact.Guarded g -> {}
             case RunFact.Noticed n -> {}

@@ -6,6 +6,7 @@ import isohume.result.Results;
 import isohume.run.Order;
 import isohume.run.Phase;
 import isohume.station.imported.Intake;
+import isohume.station.plan.Shelf;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
@@ -53,6 +54,9 @@ public interface Desk {
      * @param reason may be empty
      */
     Told order(String run, Order order, String operator, String reason);
+
+    /** Plans that can be looked at, and where new ones are kept. */
+    Shelf plans();
 
     /** The title of the plan that can be begun on the bench; empty when no bench is connected. */
     Optional<String> ready();

@@ -10,6 +10,9 @@ interface Texts {
     @Message("Bench")
     String bench();
 
+    @Message("Plans")
+    String plans();
+
     @Message("Runs")
     String runs();
 

@@ -150,6 +150,25 @@ class FormsTest {
         assertEquals("", finds(plans, ruled));
     }
 
+    @Test
+    void a_bench_that_says_everything_of_itself_is_read_and_follows_the_schema() {
+        String reach = "  saturator-temperature: [5, 35]\n  room-temperature: 21\n  surface-below: 0.4\n"
+                + "  surface-share: 0.05\n  surface-below-while-changing: 2\n  line-above: 8\n  driest-frost-point";
+        String pace = "pace: {humidity-minutes: 2, wall-minutes: 8, kelvin-per-minute: 1, temperature-minutes: 6}\n";
+        String full = bench.replace("  driest-frost-point", reach).replace("supplies:", pace + "supplies:");
+        assertTrue(read(plan, full).capacity().reach().surfaces().stated());
+        assertEquals("", finds(benches, full));
+    }
+
+    @Test
+    void what_an_order_has_to_keep_to_and_what_an_instrument_measures_are_read() {
+        String more = plan.replace("points:", "order: {wet-above: 75, wet: last_at_temperature}\npoints:")
+                .replace("resolution: 0.01, tolerance: 2.0", "range: [5, 95], resolution: 0.01, tolerance: 2.0");
+        assertEquals(75, read(more, bench).ordering().constraints().wetAbove());
+        assertTrue(read(more, bench).capacity().reach().ranges().stream().anyMatch(r -> r.of().equals("A-1042")));
+        assertEquals("", finds(plans, more));
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -174,6 +193,9 @@ class FormsTest {
                 "points:                      | rules: {soak-minutes: -5}\\npoints:",
                 "points:                      | rules: {settled: {humidity: {drift: 0}}}\\npoints:",
                 "points:                      | rules: {interval: 10}\\npoints:",
+                "points:                      | order: {wet: never}\\npoints:",
+                "points:                      | order: {wet-above: 0}\\npoints:",
+                "resolution: 0.01, tolerance: 2.0 | range: [5], resolution: 0.01, tolerance: 2.0",
             })
     void a_spoilt_plan_is_refused_by_both_and_the_reader_names_the_place(String good, String spoilt) {
         String text = spoil(plan, good, spoilt);
@@ -198,6 +220,13 @@ class FormsTest {
                 "condensate: 0.03   | condensate: -0.03",
                 "dry-line: 0.05     | dry-line: 0,05",
                 "references: [mirror.yaml, thermometer.yaml] | references: []",
+                "volume: 3 | volume: 0",
+                "changing: 4 | changes: 4",
+                "feed: recirculated | feed: again",
+                "water: 80 | water: -1",
+                "supplies: | pace: {wall-minutes: -1}\\nsupplies:",
+                "driest-frost-point: -28 | surface-share: 2\\n  driest-frost-point: -28",
+                "driest-frost-point: -28 | saturator-temperature: 5\\n  driest-frost-point: -28",
             })
     void a_spoilt_bench_is_refused_by_both_and_the_reader_names_the_place(String good, String spoilt) {
         String text = spoil(bench, good, spoilt == null ? "" : spoilt);

@@ -4,6 +4,7 @@ package isohume.station.web;
 import isohume.journal.Entry;
 import isohume.result.Results;
 import isohume.run.Order;
+import isohume.station.plan.Shelf;
 import java.time.Duration;
 import java.time.InstantSource;
 import java.time.ZoneId;
@@ -65,6 +66,11 @@ public record CutDesk(InventedDesk whole, long last, Duration later) implements 
     @Override
     public Optional<byte[]> document(String run, String name) {
         return whole.document(run, name);
+    }
+
+    @Override
+    public Shelf plans() {
+        return whole.plans();
     }
 
     @Override

@@ -18,6 +18,8 @@ import isohume.run.Rules;
 import isohume.run.Run;
 import isohume.run.RunFact;
 import isohume.run.Timekeeper;
+import isohume.station.plan.Shelf;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
@@ -130,6 +132,11 @@ public final class InventedDesk implements Desk {
     @Override
     public Optional<byte[]> document(String name, String document) {
         return Optional.empty();
+    }
+
+    @Override
+    public Shelf plans() {
+        return new Shelf(Path.of("no plans"), Optional.empty(), bench -> List.of());
     }
 
     @Override

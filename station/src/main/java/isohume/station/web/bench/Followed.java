@@ -58,6 +58,7 @@ final class Followed {
             case RunFact.Entered e -> {}
             case RunFact.Started s -> {}
             case RunFact.Resumed r -> {}
+            case RunFact.Detoured d -> closing.clear();
             case RunFact.Asked a -> closing.clear();
             case RunFact.Answered a -> {}
             case RunFact.Ordered o -> {}

@@ -25,6 +25,10 @@ record Telling(String kind, String text) {
             case RunFact.Started s ->
                 new Telling("started", s.plan().title() + ", " + s.bench() + ", " + s.operator() + ", " + s.program());
             case RunFact.Resumed r -> new Telling("resumed", r.operator());
+            case RunFact.Detoured d ->
+                new Telling(
+                        "asked",
+                        "on the way to point " + d.point() + ", " + d.aim().words() + ": " + target(d.target()));
             case RunFact.Asked a -> new Telling("asked", "point " + a.point() + ": " + target(a.target()));
             case RunFact.Answered a -> new Telling("answered", answer(a.answer()));
             case RunFact.Observed o -> new Telling("observed", observed(o));
