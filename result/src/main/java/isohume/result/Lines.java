@@ -63,7 +63,7 @@ final class Lines {
                 String.format(
                         Locale.ROOT,
                         "tail fitted to all since the set point: %.2g ± %.2g, not corrected for",
-                        toCome.value(),
+                        toCome.value() + 0.0, // a file keeps no sign of a zero
                         toCome.standardUncertainty()));
     }
 

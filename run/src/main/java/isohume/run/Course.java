@@ -5,6 +5,7 @@ import isohume.device.Answer;
 import isohume.device.Setpoint;
 import isohume.journal.Entry;
 import isohume.moistair.MoistAir;
+import isohume.quantity.Point;
 import isohume.run.reach.WayPoint;
 import isohume.run.watch.Fault;
 import isohume.run.watch.Measure;
@@ -385,18 +386,14 @@ public final class Course {
 
     /** The first point that is neither recorded nor skipped. */
     Optional<Integer> nextPoint() {
-        for (int number = 1; number <= plan().points().size(); number++) {
-            if (!recorded.containsKey(number) && !skipped.contains(number)) {
-                return Optional.of(number);
-            }
-        }
-        return Optional.empty();
+        return plan().points().stream()
+                .map(Point::number)
+                .filter(number -> !recorded.containsKey(number) && !skipped.contains(number))
+                .findFirst();
     }
 
     private static <T> T need(@Nullable T thing) {
-        if (thing == null) {
-            throw new IllegalStateException("a run's first fact says how it started; it has not been taken yet");
-        }
-        return thing;
+        return Optional.ofNullable(thing)
+                .orElseThrow(() -> new IllegalStateException("a run's first fact has not been taken yet"));
     }
 }

@@ -188,7 +188,10 @@ class BadInputTest {
 
     @Test
     void a_missing_option_is_wrong_use() {
-        Said said = Said.by("evaluate", "--plan", folder.resolve("plan.yaml"));
+        Said nowhere = Said.by("evaluate", "--plan", folder.resolve("plan.yaml"));
+        assertEquals(2, nowhere.code());
+        assertTrue(nowhere.messages().contains("--out"), nowhere.messages());
+        Said said = Said.by("evaluate", "--plan", folder.resolve("plan.yaml"), "--out", folder.resolve("out"));
         assertEquals(2, said.code());
         assertTrue(said.messages().contains("--readings"), said.messages());
         assertTrue(said.messages().contains("“isohume evaluate --help” tells how it is used"), said.messages());
