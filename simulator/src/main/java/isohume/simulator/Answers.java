@@ -8,7 +8,7 @@ import java.util.concurrent.locks.LockSupport;
 
 /** Takes requests one after the other and answers each, as well as the faults allow. */
 final class Answers implements WirePort.Talk {
-    private static final long TRICKLE_NANOS = 100_000_000;
+    private static final long TRICKLE_NANOS = 200_000_000;
 
     private final Speech speech;
     private final Faults faults;

@@ -19,7 +19,7 @@ public enum Fault {
     LATE,
     /** What comes back answers another question. */
     FOREIGN,
-    /** An answer comes byte by byte, 100 ms apart, until the next request. */
+    /** An answer comes byte by byte, 200 ms apart, until the next request. */
     TRICKLING,
     /** The connection is dropped by the first request, again and again. */
     UNPLUGGED,

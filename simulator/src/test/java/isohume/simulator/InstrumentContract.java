@@ -12,11 +12,14 @@ import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
 
 /** What every driver promises, on a real line to a simulated device that can be told to misbehave. */
+@Execution(ExecutionMode.CONCURRENT) // they wait for wires most of the time
 abstract class InstrumentContract {
     /** For the scheduler of a busy machine; the limits themselves are the rig's. */
-    private static final Duration SLACK = Duration.ofMillis(500);
+    private static final Duration SLACK = Duration.ofMillis(800);
 
     private Rig rig;
     private List<String> shown;

@@ -61,10 +61,10 @@ final class MqttInstrument implements Instrument {
             return description.absent(
                     now, Trouble.UNPLUGGED, "the connection to " + description.place() + " is closed");
         }
+        Deadline deadline = Deadline.in(description.timeLimit());
         if (client == null) {
             client = connect();
         }
-        Deadline deadline = Deadline.in(description.timeLimit());
         Map<String, Newest.Event<byte[]>> events = new HashMap<>();
         newest.forEach((topic, latest) -> events.put(topic, latest.get(deadline, now)));
         List<Reading> byTopic = new ArrayList<>();
