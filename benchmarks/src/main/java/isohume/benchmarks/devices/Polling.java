@@ -36,6 +36,7 @@ import java.util.concurrent.locks.LockSupport;
  */
 public final class Polling {
     private static final int DEVICES = 64;
+    private static final int WARM_UP = 10; // ticks
     private static final long SECOND = 1_000_000_000;
     private static final Duration PATIENCE = Duration.ofMillis(300);
 
@@ -102,7 +103,7 @@ public final class Polling {
         long slowest = 0;
         long begun = 0;
         long spent = 0;
-        for (int i = -3; i < seconds; i++) { // the first ones connect and warm up
+        for (int i = -WARM_UP; i < seconds; i++) { // the first ones connect, and are compiled
             while (System.nanoTime() < next) {
                 LockSupport.parkNanos(next - System.nanoTime());
             }
