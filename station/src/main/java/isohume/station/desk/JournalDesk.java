@@ -9,6 +9,7 @@ import isohume.result.Results;
 import isohume.run.Course;
 import isohume.run.Order;
 import isohume.run.Phase;
+import isohume.run.RunFact;
 import isohume.station.Program;
 import isohume.station.bench.RecordedRun;
 import isohume.station.bench.Workplace;
@@ -42,8 +43,8 @@ public final class JournalDesk implements Desk {
     private final Map<StreamName, Course> courses = new HashMap<>();
     private final Map<StreamName, Evaluated> evaluated = new HashMap<>();
 
-    /** Results of a run when that many points were whole. */
-    private record Evaluated(int points, Results results) {}
+    /** Results of a run by these records; a point that was withdrawn and taken again has another. */
+    private record Evaluated(List<RunFact.Recorded> records, Results results) {}
 
     /**
      * A desk.
@@ -155,13 +156,13 @@ public final class JournalDesk implements Desk {
     private Optional<Results> results(StreamName stream) {
         synchronized (courses) {
             Course course = course(stream);
-            int points = course.recorded().size();
-            if (points == 0) {
+            List<RunFact.Recorded> records = course.recorded();
+            if (records.isEmpty()) {
                 return Optional.empty();
             }
             Evaluated known = evaluated.get(stream);
-            if (known == null || known.points() != points) {
-                known = new Evaluated(points, new RecordedRun(journal, stream).results(course));
+            if (known == null || !known.records().equals(records)) {
+                known = new Evaluated(records, new RecordedRun(journal, stream).results(course));
                 evaluated.put(stream, known);
             }
             return Optional.of(known.results());
