@@ -7,6 +7,7 @@ import isohume.journal.Entry;
 import isohume.journal.Fact;
 import isohume.journal.Journal;
 import isohume.journal.JournalLost;
+import isohume.journal.Relay;
 import isohume.journal.StreamName;
 import isohume.quantity.Quantity;
 import isohume.run.RunFact;
@@ -26,10 +27,9 @@ import java.util.function.BiConsumer;
  * or 0.25 % RH, or 0.1 K, whichever is most; a display that stands still in still air is not. Every reading is, while the
  * door is open or was since the poll before.
  */
-final class Witness implements Journal {
+final class Witness extends Relay {
     private static final double DIGITS = 3.001;
 
-    private final Journal journal;
     private final SimulatedBench bench;
     private final List<Entry> acknowledged = new ArrayList<>();
     private final Set<Long> falsePolls = new TreeSet<>();
@@ -38,7 +38,7 @@ final class Witness implements Journal {
     private boolean doorWasOpen;
 
     Witness(Journal journal, SimulatedBench bench, BiConsumer<Entry, RunFact> listener) {
-        this.journal = journal;
+        super(journal);
         this.bench = bench;
         this.listener = listener;
     }
@@ -53,7 +53,7 @@ final class Witness implements Journal {
         if (full) {
             throw new JournalLost("The disk is full: no room for the journal.");
         }
-        Entry entry = journal.append(stream, fact);
+        Entry entry = super.append(stream, fact);
         acknowledged.add(entry);
         if (stream.kind().equals("run")) {
             RunFact told = RunNotation.decode(fact);
@@ -107,25 +107,5 @@ final class Witness implements Journal {
 
     Set<Long> falsePolls() {
         return Set.copyOf(falsePolls);
-    }
-
-    @Override
-    public List<Entry> read(StreamName stream, long after, int most) {
-        return journal.read(stream, after, most);
-    }
-
-    @Override
-    public long last(StreamName stream) {
-        return journal.last(stream);
-    }
-
-    @Override
-    public List<StreamName> streams(String kind) {
-        return journal.streams(kind);
-    }
-
-    @Override
-    public void close() {
-        journal.close();
     }
 }
