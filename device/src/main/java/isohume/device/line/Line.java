@@ -44,6 +44,11 @@ public final class Line implements AutoCloseable {
         return place;
     }
 
+    /** What is said of a device whose line was not to be had until the deadline. */
+    public static String held(Deadline deadline) {
+        return "another device held the line for " + deadline.limitText();
+    }
+
     /** Takes the line for this thread; false if others held it until the deadline. */
     public boolean take(Deadline deadline) {
         return deadline.get(left -> taken.tryLock(left, TimeUnit.MILLISECONDS));

@@ -73,6 +73,6 @@ final class ModbusInstrument implements Instrument {
     }
 
     static Reply.No busy(Deadline deadline) {
-        return new Reply.No(Trouble.SILENCE, "another device held the line for " + deadline.limitText());
+        return new Reply.No(Trouble.SILENCE, Line.held(deadline));
     }
 }

@@ -45,7 +45,7 @@ final class ScpiInstrument implements Instrument {
         Instant at = clock.instant();
         Deadline deadline = Deadline.in(description.timeLimit());
         if (!line.take(deadline)) {
-            return description.absent(at, Trouble.SILENCE, "another device held the line for " + deadline.limitText());
+            return description.absent(at, Trouble.SILENCE, Line.held(deadline));
         }
         try {
             Map<String, Heard<ScpiSaid>> heard = ask(deadline);

@@ -44,8 +44,7 @@ final class TextInstrument implements Instrument {
         Instant at = clock.instant();
         Deadline deadline = Deadline.in(description.timeLimit());
         if (!line.take(deadline)) {
-            Heard<Spoken> busy =
-                    new Heard.Nothing<>(Trouble.SILENCE, "another device held the line for " + deadline.limitText());
+            Heard<Spoken> busy = new Heard.Nothing<>(Trouble.SILENCE, Line.held(deadline));
             return description.codec().readings(description.everywhere(busy), at);
         }
         try {
