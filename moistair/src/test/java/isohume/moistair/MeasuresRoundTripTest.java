@@ -28,7 +28,7 @@ class MeasuresRoundTripTest {
         int answered = 0;
         for (int i = 0; i < CASES; i++) {
             Surroundings place = anyPlace(moist, random);
-            double vapour = Math.exp(Math.log(0.05) + random.nextDouble() * Math.log(40_000 / 0.05));
+            double vapour = anyVapour(random);
             HumidAir air = place.withVapourPressure(Air.pascals(vapour));
             for (HumidityMeasure measure : HumidityMeasure.values()) {
                 answered += comesBack(place, air, measure, "seed " + SEED + " case " + i) ? 1 : 0;
@@ -90,7 +90,7 @@ class MeasuresRoundTripTest {
         int answered = 0;
         for (int i = 0; i < CASES; i++) {
             Surroundings place = anyPlace(moist, random);
-            double vapour = Math.exp(Math.log(0.05) + random.nextDouble() * Math.log(40_000 / 0.05));
+            double vapour = anyVapour(random);
             HumidAir air = place.withVapourPressure(Air.pascals(vapour));
             for (Psychrometer bulb : List.of(Psychrometer.assmannWater(), Psychrometer.assmannIce())) {
                 OptionalDouble shown = answer(() -> air.wetBulb(bulb).celsius());
@@ -194,5 +194,10 @@ class MeasuresRoundTripTest {
         } catch (OutsideRange refused) {
             return refused.toString();
         }
+    }
+
+    /** Pa; as many in each decade. */
+    private static double anyVapour(Random random) {
+        return Math.exp(Math.log(0.05) + random.nextDouble() * Math.log(40_000 / 0.05));
     }
 }

@@ -18,7 +18,6 @@ import isohume.uncertainty.Contribution;
 import isohume.uncertainty.Origin;
 import isohume.uncertainty.conformity.Verdict;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -189,61 +188,18 @@ class EvaluationTest {
     }
 
     private static Job job(Job.Decision decision, double thermometerCorrection) {
-        Item item = new Item(
-                "P-1",
-                "probe",
-                "maker",
-                "model",
-                "1",
-                "centre",
-                LocalDate.parse("2026-03-01"),
-                "clean",
-                List.of(
-                        new Specification(Quantity.RELATIVE_HUMIDITY, 0.01, 1.5, 0, "maker"),
-                        new Specification(Quantity.TEMPERATURE, 0.01, 0.3, 0, "maker")));
-        return new Job(
-                "J-1",
-                new Job.Party("laboratory", List.of()),
-                new Job.Party("customer", List.of()),
-                "here",
-                "method",
-                "operator",
-                Formulation.SONNTAG_1990,
+        Item item = InventedJob.probe(
+                new Specification(Quantity.RELATIVE_HUMIDITY, 0.01, 1.5, 0, "maker"),
+                new Specification(Quantity.TEMPERATURE, 0.01, 0.3, 0, "maker"));
+        return InventedJob.of(
                 decision,
-                "bench",
-                List.of(
-                        reference(Quantity.DEW_POINT, -30, 50, 0, 0.1),
-                        reference(Quantity.TEMPERATURE, -10, 23.5, thermometerCorrection, 0.04),
-                        reference(Quantity.PRESSURE, 80_000, 110_000, 0, 30)),
-                new Characterisation(
-                        "CH-1",
-                        LocalDate.parse("2026-01-01"),
-                        LocalDate.parse("2027-12-31"),
-                        "method",
-                        List.of(new Characterisation.AtTemperature(23, 0.1, 0.03, 0.03, 0.03, 0.01)),
-                        0.03,
-                        0.02,
-                        0.05,
-                        50),
-                List.of(item));
+                item,
+                reference(Quantity.DEW_POINT, -30, 50, 0, 0.1),
+                reference(Quantity.TEMPERATURE, -10, 23.5, thermometerCorrection, 0.04),
+                reference(Quantity.PRESSURE, 80_000, 110_000, 0, 30));
     }
 
     private static Reference reference(Quantity quantity, double from, double to, double correction, double expanded) {
-        return new Reference(
-                quantity.key(),
-                quantity.key(),
-                "1",
-                quantity,
-                new Reference.Traceability(
-                        "C-" + quantity.key(),
-                        "laboratory",
-                        LocalDate.parse("2026-01-01"),
-                        LocalDate.parse("2027-01-31"),
-                        2,
-                        List.of(
-                                new Reference.CertifiedPoint(from, correction, expanded),
-                                new Reference.CertifiedPoint(to, correction, expanded))),
-                0.02,
-                0.01);
+        return InventedJob.reference(quantity, from, to, correction, expanded, 0.02, 0.01);
     }
 }

@@ -5,14 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import isohume.moistair.Formulation;
 import isohume.quantity.Direction;
 import isohume.quantity.Point;
 import isohume.quantity.Quantity;
 import isohume.quantity.RelativeHumidity;
 import isohume.quantity.Temperature;
-import java.time.LocalDate;
-import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -55,65 +52,17 @@ class PredictionTest {
 
     private static Prediction predicted(double percent, double tolerance, Job.Decision decision) {
         Specification channel = new Specification(Quantity.RELATIVE_HUMIDITY, 0.1, tolerance, 0, "maker");
-        Item item = new Item(
-                "P-1",
-                "probe",
-                "maker",
-                "model",
-                "1",
-                "centre",
-                LocalDate.parse("2026-03-01"),
-                "clean",
-                List.of(channel));
+        Item item = InventedJob.probe(channel);
         Point point = new Point(1, Temperature.ofCelsius(23), RelativeHumidity.ofPercent(percent), Direction.ASCENDING);
         return Prediction.of(job(item, decision), item, channel, point).orElseThrow();
     }
 
     private static Job job(Item item, Job.Decision decision) {
-        return new Job(
-                "J-1",
-                new Job.Party("laboratory", List.of()),
-                new Job.Party("customer", List.of()),
-                "here",
-                "method",
-                "operator",
-                Formulation.SONNTAG_1990,
+        return InventedJob.of(
                 decision,
-                "bench",
-                List.of(
-                        reference(Quantity.DEW_POINT, -30, 50, 0.1, 0.05, 0.005),
-                        reference(Quantity.TEMPERATURE, -10, 50, 0.04, 0.02, 0.01),
-                        reference(Quantity.PRESSURE, 80_000, 110_000, 30, 20, 1)),
-                new Characterisation(
-                        "CH-1",
-                        LocalDate.parse("2026-01-01"),
-                        LocalDate.parse("2027-12-31"),
-                        "method",
-                        List.of(new Characterisation.AtTemperature(23, 0.1, 0.03, 0.03, 0.03, 0.01)),
-                        0.03,
-                        0.02,
-                        0.05,
-                        50),
-                List.of(item));
-    }
-
-    private static Reference reference(
-            Quantity quantity, double from, double to, double expanded, double drift, double resolution) {
-        return new Reference(
-                quantity.key(),
-                quantity.key(),
-                "1",
-                quantity,
-                new Reference.Traceability(
-                        "C-" + quantity.key(),
-                        "laboratory",
-                        LocalDate.parse("2026-01-01"),
-                        LocalDate.parse("2027-01-31"),
-                        2,
-                        List.of(
-                                new Reference.CertifiedPoint(from, 0, expanded),
-                                new Reference.CertifiedPoint(to, 0, expanded))),
-                drift,
-                resolution);
+                item,
+                InventedJob.reference(Quantity.DEW_POINT, -30, 50, 0, 0.1, 0.05, 0.005),
+                InventedJob.reference(Quantity.TEMPERATURE, -10, 50, 0, 0.04, 0.02, 0.01),
+                InventedJob.reference(Quantity.PRESSURE, 80_000, 110_000, 0, 30, 20, 1));
     }
 }

@@ -8,34 +8,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import isohume.journal.MemoryJournal;
 import isohume.moistair.Formulation;
 import isohume.moistair.MoistAir;
-import isohume.quantity.DewPoint;
 import isohume.quantity.Point;
-import isohume.quantity.RelativeHumidity;
-import isohume.quantity.Temperature;
-import isohume.run.reach.Reach;
-import isohume.run.reach.Streams;
-import isohume.run.reach.Surfaces;
+import isohume.run.reach.InventedReach;
 import isohume.run.reach.Way;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** A run on a bench that knows its way. */
 class JourneyTest {
     private static final MoistAir AIR = MoistAir.by(Formulation.SONNTAG_1990);
-    private static final Way WAY = new Way(
-            new Reach(
-                    Temperature.ofCelsius(5),
-                    Temperature.ofCelsius(60),
-                    RelativeHumidity.ofPercent(5),
-                    RelativeHumidity.ofPercent(96),
-                    new Streams(
-                            DewPoint.overIce(Temperature.ofCelsius(-30)),
-                            DewPoint.overWater(Temperature.ofCelsius(58)),
-                            Optional.empty()),
-                    Surfaces.usual(),
-                    List.of()),
-            AIR);
+    private static final Way WAY = new Way(InventedReach.usual(), AIR);
 
     private final FakeTime time = new FakeTime();
     private final FakeBench bench = new FakeBench(time);

@@ -77,12 +77,15 @@ class AttainmentTest {
         "45, 23, 10, 0.0231"
     })
     void the_share_of_the_wet_stream(double dew, double celsius, double percent, double share) {
-        assertEquals(share, demand(streams(-30, dew), celsius, percent).wetShare(), 0.00006);
+        assertEquals(
+                share,
+                demand(InventedReach.ofStreams(-30, dew), celsius, percent).wetShare(),
+                0.00006);
     }
 
     @Test
     void a_share_above_one_cannot_be_mixed_and_the_saturator_is_named() {
-        Reach reach = streams(-30, 22.5);
+        Reach reach = InventedReach.ofStreams(-30, 22.5);
         assertEquals(1.3735, demand(reach, 40, 50).wetShare(), 0.00006);
         Outcome.NotReachable no = assertInstanceOf(Outcome.NotReachable.class, outcome(reach, 40, 50));
         assertEquals(Limit.WET_STREAM, no.limit());
@@ -92,14 +95,14 @@ class AttainmentTest {
 
     @Test
     void a_split_that_is_too_fine_is_marginal_on_either_side() {
-        assertTrue(why(streams(-30, 45), 23, 10).contains("the wet stream is only 2."));
-        assertTrue(why(streams(-30, 22.5), 23, 95).contains("the dry stream is only"));
-        assertInstanceOf(Outcome.Reachable.class, outcome(streams(-30, 30), 23, 50));
+        assertTrue(why(InventedReach.ofStreams(-30, 45), 23, 10).contains("the wet stream is only 2."));
+        assertTrue(why(InventedReach.ofStreams(-30, 22.5), 23, 95).contains("the dry stream is only"));
+        assertInstanceOf(Outcome.Reachable.class, outcome(InventedReach.ofStreams(-30, 30), 23, 50));
     }
 
     @Test
     void a_present_dry_floor_takes_a_dry_point_away() {
-        Reach fresh = streams(-30, 30);
+        Reach fresh = InventedReach.ofStreams(-30, 30);
         assertTrue(new Attainment(fresh, AIR).assess(at(10, 10)).reachable());
         DewPoint old = DewPoint.overIce(Temperature.ofCelsius(-15));
         Reach now = fresh.with(fresh.streams().observed(Optional.of(old), Optional.empty()));
@@ -127,7 +130,7 @@ class AttainmentTest {
 
     @Test
     void an_instrument_or_a_certificate_that_does_not_go_there_binds_and_is_named() {
-        Reach reach = streams(-40, 50)
+        Reach reach = InventedReach.ofStreams(-40, 50)
                 .and(List.of(
                         new Range("the certificate of REF-01", Quantity.DEW_POINT, -10, 30),
                         new Range("A-1", Quantity.RELATIVE_HUMIDITY, 10, 90),
@@ -141,7 +144,8 @@ class AttainmentTest {
 
     @Test
     void beyond_the_chamber_the_nearest_condition_is_at_its_end() {
-        Setpoint nearest = no(streams(-40, 50), 75, 99).nearest().orElseThrow();
+        Setpoint nearest =
+                no(InventedReach.ofStreams(-40, 50), 75, 99).nearest().orElseThrow();
         assertEquals(60, nearest.temperature().celsius(), 1e-9);
         assertTrue(nearest.humidity().percent() < 99);
     }
@@ -153,7 +157,7 @@ class AttainmentTest {
                 Temperature.ofCelsius(60),
                 RelativeHumidity.ofPercent(40),
                 RelativeHumidity.ofPercent(95),
-                streams(-30, 30).streams(),
+                InventedReach.ofStreams(-30, 30).streams(),
                 Surfaces.usual(),
                 List.of());
         Setpoint nearest = no(hot, 60, 50).nearest().orElseThrow();
@@ -164,7 +168,7 @@ class AttainmentTest {
 
     @Test
     void a_saturator_that_follows_the_chamber_gives_a_coarser_split() {
-        Reach fixed = streams(-30, 45);
+        Reach fixed = InventedReach.ofStreams(-30, 45);
         Streams following = new Streams(
                 fixed.streams().driest(),
                 fixed.streams().wettest(),
@@ -174,29 +178,15 @@ class AttainmentTest {
     }
 
     private static Reach dry(double frost) {
-        return streams(frost, 62);
+        return InventedReach.ofStreams(frost, 62);
     }
 
     private static Reach wet(double dew) {
-        return streams(-40, dew);
-    }
-
-    private static Reach streams(double frost, double dew) {
-        return new Reach(
-                Temperature.ofCelsius(0),
-                Temperature.ofCelsius(60),
-                RelativeHumidity.ofPercent(0),
-                RelativeHumidity.ofPercent(100),
-                new Streams(
-                        DewPoint.overIce(Temperature.ofCelsius(frost)),
-                        DewPoint.overWater(Temperature.ofCelsius(dew)),
-                        Optional.empty()),
-                Surfaces.usual(),
-                List.of());
+        return InventedReach.ofStreams(-40, dew);
     }
 
     private static Reach surfaces(Surfaces surfaces) {
-        Reach plain = streams(-40, 50);
+        Reach plain = InventedReach.ofStreams(-40, 50);
         return new Reach(
                 plain.coldest(),
                 plain.warmest(),

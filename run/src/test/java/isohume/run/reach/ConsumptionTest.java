@@ -13,8 +13,6 @@ import isohume.quantity.Pressure;
 import isohume.quantity.RelativeHumidity;
 import isohume.quantity.Temperature;
 import isohume.run.reach.Flows.Feed;
-import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -55,18 +53,7 @@ class ConsumptionTest {
     }
 
     private static Consumption of(Feed feed, double frost, double dew) {
-        Reach reach = new Reach(
-                Temperature.ofCelsius(0),
-                Temperature.ofCelsius(60),
-                RelativeHumidity.ofPercent(0),
-                RelativeHumidity.ofPercent(100),
-                new Streams(
-                        DewPoint.overIce(Temperature.ofCelsius(frost)),
-                        DewPoint.overWater(Temperature.ofCelsius(dew)),
-                        Optional.empty()),
-                Surfaces.usual(),
-                List.of());
-        return new Consumption(reach, feed, ROOM, AIR);
+        return new Consumption(InventedReach.ofStreams(frost, dew), feed, ROOM, AIR);
     }
 
     private static Setpoint withDewPoint(double celsius, double dew) {

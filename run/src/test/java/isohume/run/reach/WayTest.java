@@ -16,7 +16,6 @@ import isohume.quantity.Temperature;
 import isohume.run.reach.WayPoint.Aim;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -24,17 +23,7 @@ class WayTest {
     private static final MoistAir AIR = MoistAir.by(Formulation.SONNTAG_1990);
     private static final long SEED = 20;
 
-    private final Reach reach = new Reach(
-            Temperature.ofCelsius(5),
-            Temperature.ofCelsius(60),
-            RelativeHumidity.ofPercent(5),
-            RelativeHumidity.ofPercent(96),
-            new Streams(
-                    DewPoint.overIce(Temperature.ofCelsius(-30)),
-                    DewPoint.overWater(Temperature.ofCelsius(58)),
-                    Optional.empty()),
-            Surfaces.usual(),
-            List.of());
+    private final Reach reach = InventedReach.usual();
     private final Way way = new Way(reach, AIR);
 
     @Test
