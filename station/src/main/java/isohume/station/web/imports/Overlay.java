@@ -9,6 +9,7 @@ import isohume.result.alignment.Alignment.Refused;
 import isohume.result.alignment.ClockAlignment;
 import isohume.result.alignment.TimedValues;
 import isohume.station.imported.Intake;
+import isohume.station.web.Figure;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -72,16 +73,16 @@ public record Overlay(
                 "",
                 String.format(
                         Locale.ROOT,
-                        "%.0f s ± %.0f s, growing by %.1f s/day ± %.1f s/day",
-                        found.offset(),
-                        found.expanded(),
-                        found.drift(),
-                        found.driftExpanded()),
+                        "%s s ± %s s, growing by %s s/day ± %s s/day",
+                        Figure.of(found.offset(), 0),
+                        Figure.of(found.expanded(), 0),
+                        Figure.of(found.drift(), 1),
+                        Figure.of(found.driftExpanded(), 1)),
                 channel.replace('_', ' '),
                 frame.line(reference, null),
                 frame.line(logger, found),
-                String.format(Locale.ROOT, "%.1f", least),
-                String.format(Locale.ROOT, "%.1f", most));
+                Figure.of(least, 1).toString(),
+                Figure.of(most, 1).toString());
     }
 
     private static double least(TimedValues values) {
