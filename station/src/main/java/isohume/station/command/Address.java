@@ -1,16 +1,19 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.station.command;
 
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** Where pages are served. */
 @SuppressWarnings("NullAway.Init") // picocli fills the fields
 final class Address {
-    @Option(
-            names = "--port",
-            paramLabel = "N",
-            defaultValue = "8640",
-            description = "port of the pages, 0 for any that is free: ${DEFAULT-VALUE}")
+    private static final int MOST_PORTS = 65_535;
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec;
+
     private int port;
 
     @Option(
@@ -21,8 +24,25 @@ final class Address {
                     + " another one only on a network that you trust.")
     private String host;
 
+    @Option(
+            names = "--port",
+            paramLabel = "N",
+            defaultValue = "8640",
+            description = "port of the pages, 0 for any that is free: ${DEFAULT-VALUE}")
+    void port(int number) {
+        port = port(spec, number);
+    }
+
     int port() {
         return port;
+    }
+
+    /** The number, if a port can have it; anything else is wrong use of the command. */
+    static int port(CommandSpec spec, int number) {
+        if (number < 0 || number > MOST_PORTS) {
+            throw new ParameterException(spec.commandLine(), "a port is from 0 to 65535, was " + number);
+        }
+        return number;
     }
 
     String host() {

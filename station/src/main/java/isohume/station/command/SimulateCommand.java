@@ -33,8 +33,6 @@ import picocli.CommandLine.Spec;
         footer = {"", "Example: isohume simulate --speed 60"},
         mixinStandardHelpOptions = true)
 final class SimulateCommand implements Callable<Integer> {
-    private static final int MOST_PORTS = 65_535;
-
     @Spec
     @SuppressWarnings("NullAway.Init") // picocli sets it
     private CommandSpec spec;
@@ -71,13 +69,10 @@ final class SimulateCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (port < 0 || port > MOST_PORTS) {
-            throw new ParameterException(spec.commandLine(), "a port is from 0 to 65535, was " + port);
-        }
         BenchParameters parameters = file == null ? BenchParameters.portable() : SimulatedBenchSheet.read(file);
         InstantSource clock = InstantSource.system();
         Instant start = clock.instant().truncatedTo(ChronoUnit.SECONDS);
-        try (SimulatedBench bench = SimulatedBench.start(parameters, seed, start, port)) {
+        try (SimulatedBench bench = SimulatedBench.start(parameters, seed, start, Address.port(spec, port))) {
             Pace pace = pace(bench, clock);
             print(bench);
             pace.run(); // until its thread is interrupted, or the program is stopped

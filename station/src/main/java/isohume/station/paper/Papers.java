@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.Instant;
@@ -69,8 +70,16 @@ public final class Papers {
         return certificateName.substring(CERTIFICATE.length(), certificateName.length() - PDF.length());
     }
 
-    /** Puts a file in its place whole or not at all. */
+    /**
+     * Puts a file in its place whole or not at all.
+     *
+     * @throws NoSuchFileException when there is no folder to put it into
+     */
     public static void put(Path file, byte[] content) throws IOException {
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder != null && !Files.isDirectory(folder)) {
+            throw new NoSuchFileException(folder.toString());
+        }
         Path part = file.resolveSibling(file.getFileName() + ".part");
         try {
             Files.write(part, content);

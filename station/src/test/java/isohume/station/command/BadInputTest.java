@@ -198,6 +198,23 @@ class BadInputTest {
     }
 
     @Test
+    void a_port_that_there_cannot_be_is_wrong_use_wherever_it_is_given() {
+        for (String command : new String[] {"demo", "serve", "simulate"}) {
+            Said said = Said.by(command, "--port", "99999");
+            assertEquals(2, said.code(), command);
+            assertTrue(said.messages().contains("a port is from 0 to 65535, was 99999"), said.messages());
+        }
+    }
+
+    @Test
+    void a_description_that_is_to_go_where_no_folder_is_names_the_folder() {
+        Said said = Said.by(
+                "device", "new", "text", "--out", folder.resolve("nowhere").resolve("x.yaml"));
+        assertEquals(1, said.code());
+        assertTrue(said.messages().contains("there is no file " + folder.resolve("nowhere") + ";"), said.messages());
+    }
+
+    @Test
     void a_command_that_there_is_not_is_wrong_use() {
         Said said = Said.by("evalute");
         assertEquals(2, said.code());
