@@ -15,6 +15,7 @@ public final class Attainable {
     private static final double STEP = 0.5; // K
     private static final double POWER_SHARE = 0.85; // of the drive; the rest is for control
     private static final double HOTTEST_WALL = 62; // °C, below the cut-out
+    private static final double DEW_MARGIN = 0.98; // of saturation at the coldest surface
     private static final double SENSORS_OFF = 1; // % RH, for the chamber's own sensor
     private static final double DRY_CONTROL = 1.2; // the dry stream is mixed with something, or control has no hold
     private static final double DAY_GRAMS_PER_FLOW = 11; // water to the drying agent in 12 h, for each L/min
@@ -97,9 +98,18 @@ public final class Attainable {
         double coldest =
                 Math.min(wall(celsius, room), celsius + parameters.enclosure().doorChill() * (room - celsius));
         double dew =
-                100 * ChamberController.DEW_MARGIN * Air.saturation(coldest, total) / Air.saturation(celsius, total);
+                100 * Math.min(DEW_MARGIN, parameters.guard()) * Air.saturation(coldest, total) / Air.saturation(celsius, total);
         double most = Math.min(percent(withLeak(wet), celsius), dew) - 2 * SENSORS_OFF;
         return Math.min(WETTEST_SET - SENSORS_OFF, most);
+    }
+
+    /** Dew point of the wet stream at its wettest, °C: under the saturator's temperature, since the air leaves it not quite saturated. */
+    public double wetStream() {
+        double total = parameters.surroundings().pressure();
+        Streams streams = parameters.streams();
+        double saturator = streams.saturatorHighest();
+        double vapour = streams.saturatorEfficiency() * Air.saturation(saturator, total);
+        return Air.point(vapour, total, Phase.WATER, saturator);
     }
 
     private double withLeak(double ratio) {

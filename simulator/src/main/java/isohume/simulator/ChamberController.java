@@ -16,7 +16,6 @@ final class ChamberController {
     private static final double TEMPERATURE_OFFSET = 0.08; // K, half-width
     private static final double HUMIDITY_OFFSET = 0.8; // % RH, half-width
     private static final double CUT_OUT_CELSIUS = 65;
-    static final double DEW_MARGIN = 0.98; // of saturation at the coldest surface
     private static final double FULL_FLOW_PERCENT = 1.5; // error from which the streams run at full flow
     private static final double DRY_RATIO = 2e-4; // of the dry stream, as the controller believes it
 
@@ -27,6 +26,7 @@ final class ChamberController {
     private final double humidityOffset;
     private final Wander temperatureNoise;
     private final Wander humidityNoise;
+    private final double guard;
     private final double mostWatts;
     private final PiController drive;
     private final PiController mixer = new PiController(0.06, 70, 0, 1);
@@ -39,6 +39,7 @@ final class ChamberController {
 
     ChamberController(BenchParameters parameters, Chance chance, Climate start) {
         streams = parameters.streams();
+        guard = parameters.guard();
         temperatureOffset = parameters.drawn() * TEMPERATURE_OFFSET * chance.rectangular();
         humidityOffset = parameters.drawn() * HUMIDITY_OFFSET * chance.rectangular();
         temperatureNoise = new Wander(parameters.noise() * 0.002, 0, chance);
@@ -84,7 +85,7 @@ final class ChamberController {
         double error = wantedCelsius - sensedCelsius();
         double watts = cutOut ? 0 : jammed ? mostWatts : drive.output(error, 0);
         double air = Air.saturation(sensedCelsius(), total);
-        double safe = 100 * DEW_MARGIN * Air.saturation(coldest, total) / air;
+        double safe = 100 * guard * Air.saturation(coldest, total) / air;
         double percent = Math.min(wantedPercent, safe);
         double humidityError = percent - sensedPercent();
         double wet = Air.ratio(streams.saturatorEfficiency() * Air.saturation(saturator, total), total);

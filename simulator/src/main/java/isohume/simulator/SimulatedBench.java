@@ -247,6 +247,16 @@ public final class SimulatedBench implements AutoCloseable {
         }
     }
 
+    /** Liquid water in the chamber where a surface was below the dew point, g. */
+    public double condensedGrams() {
+        lock.lock();
+        try {
+            return world.vapour().liquidGrams();
+        } finally {
+            lock.unlock();
+        }
+    }
+
     /** Lets water out of the tank until so much is left, %. */
     public void drainTo(double percent) {
         locked(() -> world.vapour().saturator().drainTo(percent));

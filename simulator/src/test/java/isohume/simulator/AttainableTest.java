@@ -51,6 +51,12 @@ class AttainableTest {
         }
     }
 
+    /** By hand with the Magnus formula of WMO-No. 8 (2018), annex 4.B: 0.97 × 5613 Pa at 35 °C is saturation at 34.45 °C. */
+    @Test
+    void a_wet_stream_is_a_little_under_its_saturator() {
+        assertEquals(34.45, Attainable.by(PORTABLE).wetStream(), 0.02);
+    }
+
     @Test
     void a_bench_that_can_hold_nothing_says_so() {
         BenchParameters broken = PORTABLE.with(new Enclosure(3, 120, 1200, 5, 20, 20, 0.03, 10, 0, 0));

@@ -50,6 +50,7 @@ final class RandomBench {
                 mirror(),
                 thermometer(),
                 List.of(transmitter("A-1042", 0.01), transmitter("B-2077", 0.1), transmitter("C-3310", 0.1)),
+                BenchParameters.portable().guard(),
                 between(0.5, 2),
                 1);
     }

@@ -39,6 +39,11 @@ public final class Attainment {
         return new Edges(reach, vapour, celsius).bounds();
     }
 
+    /** Those of them that are not near an edge, so that {@link #assess} finds nothing to say; may be none. */
+    public Bounds easy(double celsius) {
+        return new Edges(reach, vapour, celsius).easy(FINEST_SHARE, CLOSE_KELVIN);
+    }
+
     /** The dew point, or below 0 °C the frost point, of a condition in °C; empty where no formula vouches for it. */
     public Optional<Demand> demand(Setpoint condition) {
         double celsius = condition.temperature().celsius();

@@ -13,7 +13,11 @@ public record Bounds(double celsius, Edge least, Edge most) {
      * @param percent % RH
      * @param why the limit in words, with its figure
      */
-    public record Edge(double percent, Limit limit, String why) {}
+    public record Edge(double percent, Limit limit, String why) {
+        Edge at(double other) {
+            return new Edge(other, limit, why);
+        }
+    }
 
     public boolean empty() {
         return least.percent() > most.percent();

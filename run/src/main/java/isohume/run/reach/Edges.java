@@ -32,6 +32,29 @@ final class Edges {
                 upper().stream().min(byPercent).orElseThrow());
     }
 
+    /** Beyond one of these the bench can still have a humidity, but near an edge. */
+    Bounds easy(double finestShare, double closeKelvin) {
+        Bounds bounds = bounds();
+        double surface =
+                Math.min(reach.surfaces().coldest(celsius), reach.surfaces().line(celsius));
+        double clear = surface - closeKelvin;
+        double dew = clear >= celsius ? 100 : percent(() -> vapour.percent(vapour.settlingAt(clear), celsius), 100);
+        double least = Math.max(bounds.least().percent(), split(finestShare, 0));
+        double most = Math.min(bounds.most().percent(), Math.min(dew, split(1 - finestShare, 100)));
+        return new Bounds(celsius, bounds.least().at(least), bounds.most().at(most));
+    }
+
+    /** The humidity that takes a share of the wet stream. */
+    private double split(double wetShare, double beyond) {
+        return percent(
+                () -> {
+                    double dry = Vapour.ratio(vapour.of(reach.streams().driest()));
+                    double wet = Vapour.ratio(vapour.of(reach.streams().wet(Temperature.ofCelsius(celsius))));
+                    return vapour.percent(Vapour.pascals(dry + wetShare * (wet - dry)), celsius);
+                },
+                beyond);
+    }
+
     private List<Edge> lower() {
         List<Edge> edges = new ArrayList<>();
         edges.add(new Edge(

@@ -56,4 +56,9 @@ final class Vapour {
     static double ratio(double pascals) {
         return pascals / (Pressure.STANDARD.pascals() - pascals);
     }
+
+    /** The inverse of {@link #ratio}. */
+    static double pascals(double ratio) {
+        return ratio / (1 + ratio) * Pressure.STANDARD.pascals();
+    }
 }

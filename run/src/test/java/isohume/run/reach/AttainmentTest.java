@@ -177,6 +177,28 @@ class AttainmentTest {
         assertEquals(0.02, demand(fixed, 23, 10).wetShare(), 0.005);
     }
 
+    @ParameterizedTest(name = "at {0} °C with dry air of {1} °C and wet air of {2} °C")
+    @CsvSource({"23, -30, 22.5", "23, -30, 45", "10, -20, 30", "40, -40, 58", "60, -30, 58", "5, -30, 20"})
+    void what_is_easy_ends_where_points_become_marginal(double celsius, double frost, double dew) {
+        Attainment attainment = new Attainment(InventedReach.ofStreams(frost, dew), AIR);
+        Bounds all = attainment.bounds(celsius);
+        Bounds easy = attainment.easy(celsius);
+        assertTrue(easy.least().percent() > all.least().percent());
+        assertTrue(easy.most().percent() < all.most().percent());
+        for (double within :
+                new double[] {easy.least().percent() + 1e-6, easy.most().percent() - 1e-6}) {
+            assertInstanceOf(
+                    Outcome.Reachable.class,
+                    attainment.assess(at(celsius, within)).outcome());
+        }
+        for (double beyond :
+                new double[] {easy.least().percent() - 1e-6, easy.most().percent() + 1e-6}) {
+            assertInstanceOf(
+                    Outcome.Marginal.class,
+                    attainment.assess(at(celsius, beyond)).outcome());
+        }
+    }
+
     private static Reach dry(double frost) {
         return InventedReach.ofStreams(frost, 62);
     }

@@ -3,6 +3,7 @@ package isohume.station.command;
 
 import isohume.device.sheet.Sheet;
 import isohume.quantity.Point;
+import isohume.run.order.Lesson;
 import isohume.run.order.Sequence;
 import isohume.station.job.Texts;
 import isohume.station.job.Worksheet;
@@ -57,8 +58,16 @@ final class PlanOrder implements Callable<Integer> {
     public Integer call() throws IOException {
         refuseToOverwrite();
         Worksheet worksheet = Worksheet.draft(given.plan);
-        Rearranged rearranged =
-                Rearranged.of(worksheet, given.lessons(worksheet.job().benchTitle()));
+        List<Lesson> lessons = given.lessons(worksheet.job().benchTitle());
+        long begun = System.nanoTime();
+        Rearranged rearranged = Rearranged.of(worksheet, lessons);
+        spec.commandLine()
+                .getErr()
+                .printf(
+                        Locale.ROOT,
+                        "%d points put in order in %.2f s%n",
+                        worksheet.plan().points().size(),
+                        (System.nanoTime() - begun) / 1e9);
         PrintWriter answer = spec.commandLine().getOut();
         if (json) {
             answer.println(PlanJson.rearranged(rearranged).toPrettyString());

@@ -61,7 +61,7 @@ public final class BenchPapers {
         put("coldest", reach.coldest());
         put("warmest", reach.warmest());
         put("driest", bench.streams().freshFrostPoint());
-        put("wettest", bench.streams().saturatorHighest());
+        put("wettest", reach.wetStream());
         mirror(bench.mirror());
         thermometer(bench.thermometer());
         study(bench.uniformity());

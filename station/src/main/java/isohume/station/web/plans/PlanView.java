@@ -41,6 +41,7 @@ public record PlanView(
         List<String> trouble,
         List<String> said,
         RawString map,
+        boolean dotted,
         List<String> unwritten,
         List<String> sums) {
     /**
@@ -92,6 +93,7 @@ public record PlanView(
                 trouble,
                 said,
                 drawn,
+                map.dotted(),
                 map.unwritten(),
                 now.map(PlanView::sums).orElse(List.of()));
     }

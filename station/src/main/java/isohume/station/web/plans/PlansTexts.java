@@ -44,6 +44,11 @@ interface PlansTexts {
             "Drag a point, or tap the paper to add one. With the keyboard: arrow keys move a point, Delete removes it.")
     String hint();
 
+    @Message(
+            "Dotted: near an edge (a stream under 3 %, or a surface within 1 K of the dew point); it can be reached, but"
+                    + " takes care.")
+    String dotted();
+
     @Message("Also hatched: {reasons}")
     String also(String reasons);
 

@@ -15,7 +15,7 @@ import java.util.Set;
 
 /**
  * The reach map as one inline {@code svg}: what the bench can have is open paper, the rest hatched with the reason written
- * in it. Reasons for which there is no room are listed.
+ * in it, and what is near an edge dotted. Reasons for which there is no room are listed.
  */
 final class ReachMap {
     private static final int COLUMNS = 480; // about one for each pixel
@@ -56,12 +56,18 @@ final class ReachMap {
         add(
                 "<rect class=\"paper\" x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\"/>",
                 MapScale.LEFT, MapScale.TOP, MapScale.RIGHT - MapScale.LEFT, MapScale.BOTTOM - MapScale.TOP);
+        svg.append(new NearEdges(attainment, scale).drawn());
         List<Region> regions = regions();
         regions.forEach(this::hatch);
         axes();
         regions.forEach(this::write);
         svg.append(over).append("</svg>");
         return new RawString(svg.toString());
+    }
+
+    /** Whether something of the open paper is near an edge. */
+    boolean dotted() {
+        return svg.indexOf("class=\"near\"") >= 0;
     }
 
     /** Reasons that are on the map but not written there. */
@@ -77,6 +83,8 @@ final class ReachMap {
                             + " patternTransform=\"rotate(%d)\"><path d=\"M0 0V9\" class=\"hatch\"/></pattern>",
                     limit.key(), angle(limit));
         }
+        svg.append("<pattern id=\"dots-near\" width=\"8\" height=\"8\" patternUnits=\"userSpaceOnUse\">"
+                + "<circle cx=\"4\" cy=\"4\" r=\"1.1\" class=\"dots\"/></pattern>");
         svg.append(
                 "<marker id=\"onward\" viewBox=\"0 0 8 8\" refX=\"5\" refY=\"4\" markerWidth=\"7\" markerHeight=\"7\""
                         + " orient=\"auto\"><path d=\"M0 0L8 4L0 8z\"/></marker></defs>");

@@ -37,6 +37,7 @@ class EditingTest {
             List.of(),
             List.of(),
             new io.quarkus.qute.RawString(""),
+            false,
             List.of(),
             List.of());
 
