@@ -17,6 +17,7 @@ import isohume.run.RunFact;
 import isohume.run.RunNotation;
 import isohume.station.job.Worksheet;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -51,7 +52,7 @@ public final class RecordedRun {
         } while (page.size() == PAGE);
     }
 
-    /** What the whole points mean, by the worksheet that the run was begun with. */
+    /** What the whole points mean, by the worksheet that the run was begun with; in the order of time. */
     public Results results() {
         return results(course());
     }
@@ -60,9 +61,9 @@ public final class RecordedRun {
     public Results results(Course course) {
         Worksheet worksheet = Worksheet.keptIn(course.started().job());
         List<Recording> recordings = new ArrayList<>();
-        for (RunFact.Recorded recorded : course.recorded()) {
-            recordings.add(recording(course, recorded));
-        }
+        course.recorded().stream() // a point that was taken again comes after those that were recorded before it
+                .sorted(Comparator.comparingLong(RunFact.Recorded::first))
+                .forEach(recorded -> recordings.add(recording(course, recorded)));
         return Evaluation.of(worksheet.job(), recordings);
     }
 

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.station.command;
 
+import java.io.IOException;
+import java.net.InetSocketAddress;
+import java.net.ServerSocket;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -43,6 +46,23 @@ final class Address {
             throw new ParameterException(spec.commandLine(), "a port is from 0 to 65535, was " + number);
         }
         return number;
+    }
+
+    /**
+     * Makes sure that pages can be served there, before anything else is begun.
+     *
+     * @throws IOException when they cannot
+     */
+    void checkFree() throws IOException {
+        try (ServerSocket tried = new ServerSocket()) {
+            tried.bind(new InetSocketAddress(host, port));
+        } catch (IOException taken) {
+            throw new IOException(
+                    "pages cannot be served at port " + port + " of " + host + " (" + taken.getMessage()
+                            + "); perhaps the program runs already: open http://" + host + ":" + port
+                            + "/ in a browser, or choose another port with --port. Nothing was begun.",
+                    taken);
+        }
     }
 
     String host() {

@@ -77,6 +77,7 @@ final class DemoCommand implements Callable<Integer> {
         if (!(speed >= 1 && speed <= 1000)) {
             throw new ParameterException(spec.commandLine(), "--speed goes from 1 to 1000, was " + speed);
         }
+        address.checkFree();
         new LiveDemo(data, seed, speed).serve(address.host(), address.port(), System.err::println);
         return Isohume.DONE;
     }

@@ -54,6 +54,7 @@ final class ServeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        address.checkFree();
         Files.createDirectories(data);
         InstantSource clock = InstantSource.system();
         Optional<Worksheet> worksheet = Optional.ofNullable(plan).map(Worksheet::read);

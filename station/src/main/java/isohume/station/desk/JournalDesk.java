@@ -9,7 +9,6 @@ import isohume.result.Results;
 import isohume.run.Course;
 import isohume.run.Order;
 import isohume.run.Phase;
-import isohume.run.RunFact;
 import isohume.station.Program;
 import isohume.station.bench.RecordedRun;
 import isohume.station.bench.Workplace;
@@ -41,10 +40,7 @@ public final class JournalDesk implements Desk {
     private final String remark;
     private Optional<Intake> intake = Optional.empty();
     private final Map<StreamName, Course> courses = new HashMap<>();
-    private final Map<StreamName, Evaluated> evaluated = new HashMap<>();
-
-    /** Results of a run by these records; a point that was withdrawn and taken again has another. */
-    private record Evaluated(List<RunFact.Recorded> records, Results results) {}
+    private final Evaluations evaluations;
 
     /**
      * A desk.
@@ -60,6 +56,7 @@ public final class JournalDesk implements Desk {
             ZoneId zone,
             String remark) {
         this.journal = journal;
+        this.evaluations = new Evaluations(journal);
         this.workplace = workplace;
         this.shelf = new Shelf(plans, workplace.map(Workplace::worksheet), new PastRuns(journal)::lessons);
         this.clock = clock;
@@ -150,23 +147,7 @@ public final class JournalDesk implements Desk {
 
     @Override
     public Optional<Results> results(String run) {
-        return stream(run).flatMap(this::results);
-    }
-
-    private Optional<Results> results(StreamName stream) {
-        synchronized (courses) {
-            Course course = course(stream);
-            List<RunFact.Recorded> records = course.recorded();
-            if (records.isEmpty()) {
-                return Optional.empty();
-            }
-            Evaluated known = evaluated.get(stream);
-            if (known == null || !known.records().equals(records)) {
-                known = new Evaluated(records, new RecordedRun(journal, stream).results(course));
-                evaluated.put(stream, known);
-            }
-            return Optional.of(known.results());
-        }
+        return stream(run).flatMap(evaluations::of);
     }
 
     @Override

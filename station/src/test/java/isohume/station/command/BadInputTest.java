@@ -9,6 +9,8 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.RandomAccessFile;
+import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -203,6 +205,21 @@ class BadInputTest {
             Said said = Said.by(command, "--port", "99999");
             assertEquals(2, said.code(), command);
             assertTrue(said.messages().contains("a port is from 0 to 65535, was 99999"), said.messages());
+        }
+    }
+
+    @Test
+    void a_port_that_another_program_has_is_told_before_anything_is_begun() throws IOException {
+        try (var taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+            String port = String.valueOf(taken.getLocalPort());
+            Path data = folder.resolve("never");
+            for (String command : new String[] {"demo", "serve"}) {
+                Said said = Said.by(command, "--port", port, "--data", data.toString());
+                assertEquals(1, said.code(), command);
+                assertTrue(said.messages().contains("cannot be served at port " + port), said.messages());
+                assertTrue(said.messages().contains("--port"), said.messages());
+                assertFalse(Files.exists(data), command);
+            }
         }
     }
 

@@ -22,6 +22,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -56,9 +57,33 @@ class JournalDeskTest {
                 second.recordings().getFirst().rows());
     }
 
+    @Test
+    void a_point_that_was_taken_again_stands_behind_those_that_were_recorded_before_it() {
+        Journal journal = new MemoryJournal(InstantSource.fixed(START));
+        carryOut(journal, "40, 50");
+        List<RunFact.Recorded> records = new RecordedRun(journal, RUN).course().recorded();
+        RunFact.Recorded first = records.getFirst();
+        journal.append(RUN, RunNotation.encode(new RunFact.Withdrawn(first.point(), "an instrument was frozen")));
+        RunFact.Recorded last = records.getLast(); // its readings stand for those of the second try
+        journal.append(
+                RUN,
+                RunNotation.encode(new RunFact.Recorded(first.point(), last.first() + 1, last.last(), last.toCome())));
+
+        List<Integer> points = new RecordedRun(journal, RUN)
+                .results().recordings().stream()
+                        .map(recording -> recording.point().number())
+                        .toList();
+        assertEquals(List.of(2, 1), points);
+    }
+
     private static void carryOutOnePoint(Journal journal) {
+        carryOut(journal, "40");
+    }
+
+    private static void carryOut(Journal journal, String humidities) {
         BenchParameters bench = BenchParameters.portable();
-        var worksheet = BenchPapers.worksheet(bench, "a bench", "  - {temperature: 23, humidity: [40]}\n");
+        var worksheet =
+                BenchPapers.worksheet(bench, "a bench", "  - {temperature: 23, humidity: [" + humidities + "]}\n");
         try (Rehearsal rehearsal = Rehearsal.of(worksheet, bench, 1, START)) {
             assertEquals(
                     Ending.COMPLETED,
