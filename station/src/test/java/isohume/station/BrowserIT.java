@@ -202,6 +202,42 @@ class BrowserIT {
     }
 
     @Test
+    void a_device_is_tried_and_what_is_wrong_is_told_in_plain_words() throws Exception {
+        browser.get(program.address() + "bench");
+        browser.findElement(By.linkText("Devices")).click();
+        keep("devices");
+        browser.findElement(By.cssSelector("form:has(input[value=mirror]) button"))
+                .click();
+        until(() -> browser.findElement(By.cssSelector("table")).getText().contains("dew_point"), "a trial");
+        until(() -> browser.findElement(By.cssSelector(".transcript")).getText().contains("> "), "bytes");
+        keep("device-trial");
+        browser.findElement(By.cssSelector(".trial-state button")).click();
+        until(() -> browser.findElement(By.className("trial-state")).getText().startsWith("Stopped."), "the stop");
+
+        browser.manage().window().setSize(new Dimension(1024, 600));
+        browser.get(program.address() + "devices?example=text");
+        keep("devices-example");
+        WebElement description = browser.findElement(By.id("description"));
+        String example = String.valueOf(description.getDomProperty("value"));
+        description.clear();
+        description.sendKeys("device: p");
+        browser.findElement(By.cssSelector("form.fields button")).click();
+        assertTrue(browser.findElement(By.className("caution")).getText().contains("line is missing"), "what is wrong");
+        keep("devices-refused");
+
+        description = browser.findElement(By.id("description"));
+        description.clear();
+        description.sendKeys(example.replaceAll("/dev/tty\\w+", "/dev/nobody"));
+        browser.findElement(By.cssSelector("form.fields button")).click();
+        until(() -> !browser.findElements(By.cssSelector(".findings li")).isEmpty(), "what was found");
+        assertTrue(browser.findElement(By.className("findings")).getText().contains("look at the cable"), "advice");
+        keep("device-trial-wrong");
+        browser.findElement(By.cssSelector(".trial-state button")).click();
+        browser.manage().window().setSize(new Dimension(1280, 800));
+        browser.get(program.address());
+    }
+
+    @Test
     void an_american_file_and_a_broken_one_are_told_apart() throws Exception {
         ExportedFiles files = new ExportedFiles(Files.createTempDirectory("exports"));
         take(files.american());

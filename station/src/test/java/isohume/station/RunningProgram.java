@@ -78,14 +78,27 @@ final class RunningProgram implements AutoCloseable {
     }
 
     byte[] get(String path) throws Exception {
+        return answer(path, HttpRequest.newBuilder().GET());
+    }
+
+    /** Sends JSON. */
+    String post(String path, String json) throws Exception {
+        HttpRequest.Builder request = HttpRequest.newBuilder()
+                .header("Content-Type", "application/json")
+                .POST(HttpRequest.BodyPublishers.ofString(json));
+        return new String(answer(path, request), StandardCharsets.UTF_8);
+    }
+
+    private byte[] answer(String path, HttpRequest.Builder request) throws Exception {
         try (HttpClient client = HttpClient.newHttpClient()) {
             HttpResponse<byte[]> response = client.send(
-                    HttpRequest.newBuilder(URI.create(address()).resolve(path))
+                    request.uri(URI.create(address()).resolve(path))
                             .timeout(PATIENCE)
                             .build(),
                     HttpResponse.BodyHandlers.ofByteArray());
             if (response.statusCode() != 200) {
-                throw new IOException(path + " answered " + response.statusCode());
+                throw new IOException(path + " answered " + response.statusCode() + ": "
+                        + new String(response.body(), StandardCharsets.UTF_8));
             }
             return response.body();
         }

@@ -4,6 +4,7 @@ package isohume.device.trial;
 import isohume.device.Channel;
 import isohume.device.Reading;
 import isohume.device.Trouble;
+import isohume.quantity.Quantity;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -16,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 /** What a channel gave over a number of reads. */
 public final class ChannelTrial {
     private static final int ENOUGH = 20; // reads, before anything is said of values that never change
+    private static final int ENOUGH_CHANGES = 8; // by chance all even in 1 of 256 cases
 
     private final Channel channel;
     private final BigDecimal resolution;
@@ -27,6 +29,7 @@ public final class ChannelTrial {
     private @Nullable Reading last;
     private @Nullable BigDecimal shown;
     private @Nullable BigDecimal step;
+    private BigDecimal common = BigDecimal.ZERO; // of which every change was a multiple
 
     ChannelTrial(Channel channel, BigDecimal resolution) {
         this.channel = channel;
@@ -53,9 +56,16 @@ public final class ChannelTrial {
         if (shown != null && value.compareTo(shown) != 0) {
             BigDecimal change = value.subtract(shown).abs();
             step = step == null ? change : step.min(change);
+            common = commonDivisor(common, change);
             changes.add(nanos);
         }
         shown = value;
+    }
+
+    private static BigDecimal commonDivisor(BigDecimal one, BigDecimal other) {
+        int scale = Math.max(one.scale(), other.scale());
+        return new BigDecimal(
+                one.setScale(scale).unscaledValue().gcd(other.setScale(scale).unscaledValue()), scale);
     }
 
     /** The channel. */
@@ -120,16 +130,16 @@ public final class ChannelTrial {
     List<String> remarks() {
         List<String> said = new ArrayList<>();
         flags.forEach((flag, count) -> said.add(channel.name() + " was doubtful " + count + " times: " + flag + "."));
-        if (values >= ENOUGH && changes.isEmpty()) {
+        if (values >= ENOUGH && changes.isEmpty() && channel.quantity() != Quantity.DEPOSIT) {
             said.add(channel.name() + " showed the same value " + values
                     + " times; breathe on the sensor, or look whether the device holds its display.");
         }
-        if (step != null && changes.size() >= 5 && step.compareTo(resolution.multiply(BigDecimal.TWO)) >= 0) {
+        if (changes.size() >= ENOUGH_CHANGES && common.compareTo(resolution.multiply(BigDecimal.TWO)) >= 0) {
             said.add(String.format(
                     Locale.ROOT,
-                    "%s moves in steps of %s %s or more, while the description says %s; its resolution may be coarser.",
+                    "%s moves in steps of %s %s, while the description says %s; its resolution may be coarser.",
                     channel.name(),
-                    step.toPlainString(),
+                    common.toPlainString(),
                     channel.quantity().differenceUnit(),
                     resolution.toPlainString()));
         }

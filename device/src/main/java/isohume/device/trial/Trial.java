@@ -17,6 +17,7 @@ public final class Trial {
     private final DeviceDescription description;
     private final Map<String, ChannelTrial> channels = new LinkedHashMap<>();
     private final List<Long> latencies = new ArrayList<>();
+    private int reads;
 
     /** Nothing was read yet. */
     public Trial(DeviceDescription description) {
@@ -35,6 +36,12 @@ public final class Trial {
      */
     public void add(List<Reading> readings, long nanos, Duration took) {
         latencies.add(took.toNanos());
+        add(readings, nanos);
+    }
+
+    /** Takes one read of which nobody knows how long it took. */
+    public void add(List<Reading> readings, long nanos) {
+        reads++;
         for (Reading reading : readings) {
             ChannelTrial channel = channels.get(reading.channel().name());
             if (channel != null) {
@@ -45,7 +52,12 @@ public final class Trial {
 
     /** How often it was read. */
     public int reads() {
-        return latencies.size();
+        return reads;
+    }
+
+    /** Whether it is known how long reads took. */
+    public boolean timed() {
+        return !latencies.isEmpty();
     }
 
     /** What each channel gave, in the description's order. */
@@ -53,13 +65,13 @@ public final class Trial {
         return List.copyOf(channels.values());
     }
 
-    /** The time that half of the reads took at most, in milliseconds. */
+    /** The time that half of the reads took at most, in milliseconds; 0 if that is not known. */
     public double medianMillis() {
         List<Long> sorted = latencies.stream().sorted().toList();
         return sorted.isEmpty() ? 0 : sorted.get(sorted.size() / 2) / 1e6;
     }
 
-    /** The time that the longest read took, in milliseconds. */
+    /** The time that the longest read took, in milliseconds; 0 if that is not known. */
     public double longestMillis() {
         return latencies.stream().mapToLong(Long::longValue).max().orElse(0) / 1e6;
     }

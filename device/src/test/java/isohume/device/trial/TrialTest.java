@@ -56,6 +56,23 @@ class TrialTest {
     }
 
     @Test
+    void large_changes_of_a_fine_display_are_no_coarse_steps() {
+        String[] shown = {"20.00", "20.31", "20.77", "21.02", "21.50", "21.91", "22.48", "22.80", "23.33", "23.70"};
+        for (int i = 0; i < shown.length; i++) {
+            show(shown[i], i, 10);
+        }
+        assertEquals(List.of(), trial.findings());
+    }
+
+    @Test
+    void a_read_that_nobody_timed_has_no_latency() {
+        trial.add(List.of(new Reading.Value(channel, Instant.EPOCH, BigDecimal.TEN, "10")), 0);
+        assertEquals(1, trial.reads());
+        assertFalse(trial.timed());
+        assertEquals(List.of(), trial.findings());
+    }
+
+    @Test
     void a_value_that_never_changes_is_told() {
         for (int i = 0; i < 20; i++) {
             show("20.00", i, 10);

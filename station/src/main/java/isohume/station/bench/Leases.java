@@ -30,8 +30,8 @@ public final class Leases {
         return Lease.take(journal, address, holder(), LOCKS, clock);
     }
 
-    /** One chamber has one address, however it is called; a serial port is called by its path. */
-    private static String numeric(String place) {
+    /** One place has one address, however it is called; a serial port is called by its path. */
+    public static String numeric(String place) {
         int colon = place.lastIndexOf(':');
         if (place.startsWith("/") || colon < 0) {
             return place;

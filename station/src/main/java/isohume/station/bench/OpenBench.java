@@ -17,8 +17,20 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
-/** A worksheet's bench with its lines open. Closing it lets go of them and leaves the chamber as it is. */
-public record OpenBench(Bench bench, Devices devices) implements AutoCloseable {
+/**
+ * A worksheet's bench with its lines open. Closing it lets go of them and leaves the chamber as it is.
+ *
+ * @param connected its devices, the chamber first
+ * @param ears who looks at its lines
+ */
+public record OpenBench(Bench bench, Devices devices, List<Connected> connected, Ears ears) implements AutoCloseable {
+    public OpenBench {
+        connected = List.copyOf(connected);
+    }
+
+    /** A device of the bench, as it is described and as it was opened. */
+    public record Connected(DeviceDescription description, Instrument instrument) {}
+
     /**
      * Opens every device that the worksheet names; they are read one after the other, as suits a bench whose time stands
      * still meanwhile.
@@ -49,11 +61,14 @@ public record OpenBench(Bench bench, Devices devices) implements AutoCloseable {
             Function<String, DeviceDescription> descriptions,
             InstantSource clock,
             UnaryOperator<List<Instrument>> together) {
-        Devices devices = new Devices();
-        List<Instrument> opened = new ArrayList<>();
+        Ears ears = new Ears();
+        Devices devices = new Devices(ears);
+        List<Connected> connected = new ArrayList<>();
         for (String name : worksheet.devices()) {
-            opened.add(devices.open(descriptions.apply(name), clock));
+            DeviceDescription description = descriptions.apply(name);
+            connected.add(new Connected(description, devices.open(description, clock)));
         }
+        List<Instrument> opened = connected.stream().map(Connected::instrument).toList();
         if (opened.isEmpty() || !(opened.getFirst() instanceof Chamber chamber)) {
             devices.close();
             throw new IllegalArgumentException(
@@ -64,7 +79,7 @@ public record OpenBench(Bench bench, Devices devices) implements AutoCloseable {
                 .going(new Way(
                         worksheet.capacity().reach(),
                         MoistAir.by(worksheet.job().formulation())));
-        return new OpenBench(bench, devices);
+        return new OpenBench(bench, devices, connected, ears);
     }
 
     @Override

@@ -42,6 +42,7 @@ public final class Workplace implements AutoCloseable {
     private final Notifier notifier;
     private final Journal heard;
     private LongSupplier room = () -> Long.MAX_VALUE;
+    private Runnable makingWay = () -> {};
     private @Nullable StreamName current;
     private @Nullable Run run;
     private @Nullable Thread thread;
@@ -95,6 +96,21 @@ public final class Workplace implements AutoCloseable {
         return worksheet;
     }
 
+    /** The bench itself; only to be read, and only while no run is at work. */
+    public OpenBench bench() {
+        return bench;
+    }
+
+    /** The run at work. */
+    public synchronized Optional<StreamName> atWorkOn() {
+        return atWork() ? Optional.ofNullable(current) : Optional.empty();
+    }
+
+    /** Sets what is done before a run takes hold of the bench: whoever else reads there has let go when it returns. */
+    public synchronized void beforeWork(Runnable makeWay) {
+        makingWay = makeWay;
+    }
+
     /**
      * Closes runs of this bench that an earlier end of the program cut off, or a full disk, with the chamber asked to
      * rest; says how many. A run of another bench is left to that one.
@@ -119,6 +135,7 @@ public final class Workplace implements AutoCloseable {
         if (atWork()) {
             return Optional.empty();
         }
+        makingWay.run();
         int ignored = closeCutOff();
         String day = time.instant().atZone(ZoneOffset.UTC).toLocalDate().toString();
         StreamName stream =
@@ -133,6 +150,7 @@ public final class Workplace implements AutoCloseable {
         if (atWork()) {
             return false;
         }
+        makingWay.run();
         int ignored = closeCutOff();
         work(stream, Run.resume(heard, stream, operator, bench.bench(), time));
         return true;

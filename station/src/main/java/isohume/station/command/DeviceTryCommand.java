@@ -1,14 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.station.command;
 
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import isohume.device.Reading;
 import isohume.device.driver.DeviceDescription;
 import isohume.device.protocol.Protocol;
-import isohume.device.trial.ChannelTrial;
 import isohume.device.trial.Trial;
-import isohume.station.bench.Attempt;
+import isohume.station.trial.Attempt;
+import isohume.station.trial.Report;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -68,15 +66,15 @@ final class DeviceTryCommand implements Callable<Integer> {
         if (!json) {
             out.println(description.title() + " (" + description.id() + ") at " + description.place());
         }
-        Trial trial =
-                Attempt.of(description, Duration.ofSeconds(seconds), InstantSource.system(), listener, () -> false);
+        Report report = Report.of(
+                Attempt.of(description, InstantSource.system(), listener).carryOut(Duration.ofSeconds(seconds)));
         if (json) {
-            out.println(tree(description, trial));
+            out.println(report.json(description));
         } else {
-            print(trial, out);
+            print(report, out);
         }
         out.flush();
-        return trial.good() ? Isohume.DONE : Isohume.FAILED;
+        return report.good() ? Isohume.DONE : Isohume.FAILED;
     }
 
     /** Shows all as it comes. */
@@ -87,23 +85,24 @@ final class DeviceTryCommand implements Callable<Integer> {
         }
 
         @Override
-        public synchronized void read(List<Reading> readings) {
+        public synchronized void read(List<Reading> readings, Trial soFar) {
             readings.forEach(reading -> out.println("  " + Attempt.inWords(reading)));
             out.flush();
         }
     }
 
-    private static void print(Trial trial, PrintWriter out) {
+    private static void print(Report report, PrintWriter out) {
         out.println();
-        out.printf(
-                Locale.ROOT,
-                "%d reads; each took %.1f ms, the longest %.1f ms%n%n",
-                trial.reads(),
-                trial.medianMillis(),
-                trial.longestMillis());
+        report.latency()
+                .ifPresent(took -> out.printf(
+                        Locale.ROOT,
+                        "%d reads; each took %.1f ms, the longest %.1f ms%n%n",
+                        report.reads(),
+                        took.median(),
+                        took.longest()));
         TextTable table =
                 new TextTable(List.of("channel", ">values", ">nothing", ">smallest step", "unit", ">changes every"));
-        for (ChannelTrial one : trial.channels()) {
+        for (Report.Row one : report.channels()) {
             table.row(List.of(
                     one.channel().name(),
                     String.valueOf(one.values()),
@@ -116,31 +115,10 @@ final class DeviceTryCommand implements Callable<Integer> {
         }
         table.write(out);
         out.println();
-        List<String> findings = trial.findings();
+        List<String> findings = report.findings();
         findings.forEach(out::println);
         if (findings.isEmpty()) {
             out.println("Nothing is wrong.");
         }
-    }
-
-    static ObjectNode tree(DeviceDescription description, Trial trial) {
-        ObjectNode node = JsonNodeFactory.instance.objectNode();
-        node.put("device", description.id()).put("title", description.title()).put("place", description.place());
-        node.put("reads", trial.reads()).put("good", trial.good());
-        node.put("median_ms", trial.medianMillis()).put("longest_ms", trial.longestMillis());
-        for (ChannelTrial one : trial.channels()) {
-            ObjectNode channel = node.withArray("/channels").addObject();
-            channel.put("name", one.channel().name())
-                    .put("quantity", one.channel().quantity().key())
-                    .put("unit", one.channel().quantity().unit())
-                    .put("values", one.values())
-                    .put("absent", one.absent());
-            one.step().ifPresent(step -> channel.put("smallest_step", step));
-            one.secondsBetweenChanges().ifPresent(time -> channel.put("seconds_between_changes", time));
-            one.last().ifPresent(last -> channel.put("last", Attempt.inWords(last)));
-        }
-        node.withArray("/findings");
-        trial.findings().forEach(finding -> node.withArray("/findings").add(finding));
-        return node;
     }
 }

@@ -16,6 +16,7 @@ import isohume.station.imported.Intake;
 import isohume.station.paper.Papers;
 import isohume.station.plan.PastRuns;
 import isohume.station.plan.Shelf;
+import isohume.station.trial.Tryouts;
 import isohume.station.web.Desk;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -35,6 +36,7 @@ public final class JournalDesk implements Desk {
     private final Journal journal;
     private final Optional<Workplace> workplace;
     private final Shelf shelf;
+    private final Tryouts tryouts;
     private final InstantSource clock;
     private final ZoneId zone;
     private final String remark;
@@ -59,6 +61,7 @@ public final class JournalDesk implements Desk {
         this.evaluations = new Evaluations(journal);
         this.workplace = workplace;
         this.shelf = new Shelf(plans, workplace.map(Workplace::worksheet), new PastRuns(journal)::lessons);
+        this.tryouts = new Tryouts(journal, workplace, InstantSource.system()); // people try devices in their own time
         this.clock = clock;
         this.zone = zone;
         this.remark = remark;
@@ -208,6 +211,11 @@ public final class JournalDesk implements Desk {
     @Override
     public Shelf plans() {
         return shelf;
+    }
+
+    @Override
+    public Optional<Tryouts> tryouts() {
+        return Optional.of(tryouts);
     }
 
     @Override

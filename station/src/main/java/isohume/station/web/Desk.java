@@ -7,6 +7,7 @@ import isohume.run.Order;
 import isohume.run.Phase;
 import isohume.station.imported.Intake;
 import isohume.station.plan.Shelf;
+import isohume.station.trial.Tryouts;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.ZoneId;
@@ -66,6 +67,11 @@ public interface Desk {
 
     /** Where exported files come in; empty where no data folder keeps them. */
     default Optional<Intake> intake() {
+        return Optional.empty();
+    }
+
+    /** Trials of devices; empty where none can be tried. */
+    default Optional<Tryouts> tryouts() {
         return Optional.empty();
     }
 

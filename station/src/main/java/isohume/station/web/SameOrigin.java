@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * Refuses requests that change something when a page of another origin sent them; and, where the program listens to its
  * own machine only, requests that reached it under a name of somebody else's choosing.
  */
-class SameOrigin {
+public class SameOrigin {
     private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
     private static final Set<String> OWN_MACHINE = Set.of("localhost", "127.0.0.1", "[::1]");
     private static final Pattern PORT = Pattern.compile(":\\d+$");
@@ -24,7 +24,7 @@ class SameOrigin {
 
     SameOrigin(Errors errors, @ConfigProperty(name = "quarkus.http.host") String listening) {
         this.errors = errors;
-        this.alone = ownMachine(listening) || listening.equals("::1");
+        this.alone = alone(listening);
     }
 
     @ServerRequestFilter
@@ -38,6 +38,11 @@ class SameOrigin {
             return Optional.empty();
         }
         return Optional.of(errors.foreign(request.getUriInfo()));
+    }
+
+    /** Whether a program that listens at this address is reached from its own machine only. */
+    public static boolean alone(String listening) {
+        return ownMachine(listening) || listening.equals("::1");
     }
 
     /** A foreign name that was made to lead here would let a foreign page read what only this machine should. */

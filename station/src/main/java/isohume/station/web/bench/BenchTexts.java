@@ -162,6 +162,12 @@ interface BenchTexts {
     @Message("Across the room")
     String wall();
 
+    @Message("Devices")
+    String devices();
+
+    @Message("To see whether an instrument answers, try it:")
+    String devices_what();
+
     @Message("Results")
     String results();
 
