@@ -60,7 +60,7 @@ final class TailSettling implements Settling {
         OptionalDouble celsius = signals.getFirst().watched().source().in(moment);
         celsius.ifPresent(t -> temperature.take(latest.toEpochMilli() / 1000.0, t));
         moment.humidity().ifPresent(u -> humidity.take(latest.toEpochMilli() / 1000.0, u));
-        signals.forEach(s -> s.take(moment, s.watched().thermal() ? celsius : moment.humidity()));
+        signals.forEach(s -> s.take(moment, s.watched().thermal() ? temperature : humidity));
     }
 
     @Override

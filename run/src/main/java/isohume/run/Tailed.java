@@ -5,9 +5,11 @@ import isohume.quantity.Quantity;
 import isohume.run.Waiting.Criterion;
 import isohume.run.settling.Closing;
 import isohume.run.settling.Display;
+import isohume.run.settling.Lagged;
 import isohume.run.settling.Outlook;
 import isohume.run.settling.Owed;
 import isohume.run.settling.Tail;
+import isohume.run.watch.Bounds;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -20,16 +22,12 @@ final class Tailed {
     private static final Duration LONGEST_GAP = Duration.ofMinutes(2);
     private static final int TURNS = 5; // every so many seconds a signal is judged anew, one after the other
 
-    // how far a reference moves before anything that follows it shows it: common practice, no source
-    private static final double PLAIN_KELVIN = 0.5;
-    private static final double PLAIN_PERCENT = 1;
-
     private final Watched watched;
     private final Owed owed;
     private final Tail tail;
     private final int turn;
     private final Closing closing = new Closing();
-    private final Display display = new Display();
+    private final Display display;
     private OptionalDouble latest = OptionalDouble.empty();
     private Optional<Outlook> outlook = Optional.empty();
     private Optional<Duration> left = Optional.empty();
@@ -43,21 +41,23 @@ final class Tailed {
         this.owed = owed;
         this.tail = new Tail(interval.toMillis() / 1000.0);
         this.turn = turn % TURNS;
+        this.display = new Display(watched.quantity(), Bounds.usual().still());
     }
 
     Watched watched() {
         return watched;
     }
 
-    void take(Moment moment, OptionalDouble reference) {
+    void take(Moment moment, Lagged reference) {
         latest = watched.source().in(moment);
         OptionalDouble shown = moment.value(watched.display());
         if (watched.difference() && shown.isPresent()) {
+            boolean known = latest.isPresent(); // the reference too
             display.take(
+                    seconds(moment.at()),
                     shown.getAsDouble(),
                     moment.step(watched.display()),
-                    reference.orElse(Double.NaN),
-                    watched.thermal() ? PLAIN_KELVIN : PLAIN_PERCENT);
+                    known ? List.of(new Display.Witness(reference, 0)) : List.of());
         }
         if (latest.isEmpty()) {
             return;
@@ -161,7 +161,9 @@ final class Tailed {
                 criteria,
                 expected,
                 outlook,
-                display.frozen().orElse(""));
+                display.frozen()
+                        .map(why -> why.words(watched.quantity().differenceUnit()))
+                        .orElse(""));
     }
 
     /** Whether it is a channel of relative humidity, or the reference's. */
