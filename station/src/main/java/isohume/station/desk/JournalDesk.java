@@ -7,13 +7,17 @@ import isohume.journal.StreamName;
 import isohume.result.Item;
 import isohume.result.Results;
 import isohume.run.Course;
+import isohume.run.Entering;
 import isohume.run.Order;
 import isohume.run.Phase;
 import isohume.run.RunFact;
+import isohume.run.entry.Appraisal;
+import isohume.run.entry.Word;
 import isohume.station.Program;
 import isohume.station.bench.RecordedRun;
 import isohume.station.bench.Workplace;
 import isohume.station.imported.Intake;
+import isohume.station.imported.Photos;
 import isohume.station.paper.Papers;
 import isohume.station.plan.PastRuns;
 import isohume.station.plan.Shelf;
@@ -28,6 +32,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** A desk over a journal, with a bench beside it or without. */
 public final class JournalDesk implements Desk {
@@ -38,8 +43,9 @@ public final class JournalDesk implements Desk {
     private final Shelf shelf;
     private final InstantSource clock;
     private final ZoneId zone;
-    private final String remark;
+    private final Supplier<String> remark;
     private Optional<Intake> intake = Optional.empty();
+    private Optional<Photos> photos = Optional.empty();
     private final Map<StreamName, Course> courses = new HashMap<>();
     private final Map<StreamName, Evaluated> evaluated = new HashMap<>();
 
@@ -59,12 +65,34 @@ public final class JournalDesk implements Desk {
             InstantSource clock,
             ZoneId zone,
             String remark) {
+        this(journal, workplace, plans, clock, zone, () -> remark);
+    }
+
+    /** As above, with a remark that changes. */
+    public JournalDesk(
+            Journal journal,
+            Optional<Workplace> workplace,
+            Path plans,
+            InstantSource clock,
+            ZoneId zone,
+            Supplier<String> remark) {
         this.journal = journal;
         this.workplace = workplace;
         this.shelf = new Shelf(plans, workplace.map(Workplace::worksheet), new PastRuns(journal)::lessons);
         this.clock = clock;
         this.zone = zone;
         this.remark = remark;
+    }
+
+    /** The same with a data folder that keeps photos. */
+    public JournalDesk keeping(Photos kept) {
+        this.photos = Optional.of(kept);
+        return this;
+    }
+
+    @Override
+    public Optional<Photos> photos() {
+        return photos;
     }
 
     /** The same with a place where exported files come in. */
@@ -96,7 +124,7 @@ public final class JournalDesk implements Desk {
     @Override
     public String remark() {
         String trouble = workplace.flatMap(Workplace::trouble).orElse("");
-        return remark + (remark.isEmpty() || trouble.isEmpty() ? "" : " ") + trouble;
+        return (remark.get() + " " + trouble).strip();
     }
 
     @Override
@@ -212,6 +240,28 @@ public final class JournalDesk implements Desk {
                     : new Told.Refused("Another run is at work on the bench; stop it first.");
         }
         return new Told.Refused("The run is over; its record stays as it is.");
+    }
+
+    @Override
+    public Appraisal say(String run, Word word) {
+        Optional<StreamName> stream = stream(run);
+        if (workplace.isEmpty() || stream.isEmpty()) {
+            return new Appraisal.Refused("No bench is connected; start the program with the plan of one.");
+        }
+        long before = journal.last(stream.get());
+        Appraisal found = appraise(stream.get(), word);
+        if (!(found instanceof Appraisal.Accepted)) {
+            return found;
+        }
+        return workplace.get().say(stream.get(), word)
+                ? new Answered(journal, stream.get(), word).after(before)
+                : new Appraisal.Refused("The run is over; its record stays as it is.");
+    }
+
+    private Appraisal appraise(StreamName stream, Word word) {
+        synchronized (courses) {
+            return new Entering(course(stream)).appraise(word);
+        }
     }
 
     @Override

@@ -10,8 +10,6 @@ import isohume.run.entry.Appraisal;
 import isohume.run.entry.DisplayedChannel;
 import isohume.run.entry.Word;
 import isohume.simulator.SimulatedBench;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
@@ -51,7 +49,7 @@ final class Reader {
     }
 
     private void read(DisplayedChannel channel, Run run) {
-        Word.Shown word = new Word.Shown(channel.id(), shown(channel), bench.now(), NAME);
+        Word.Shown word = new Word.Shown(channel.id(), SimulatedDisplays.shown(bench, channel), bench.now(), NAME);
         switch (new Entering(course).appraise(word)) {
             case Appraisal.Accepted accepted -> say(word, run);
             case Appraisal.Questioned questioned -> say(word.thatStands(), run); // who copies digits makes no mistakes
@@ -62,13 +60,5 @@ final class Reader {
     private void say(Word.Shown word, Run run) {
         last.put(word.channel(), word.at());
         run.say(word);
-    }
-
-    private String shown(DisplayedChannel channel) {
-        BigDecimal value = BigDecimal.valueOf(bench.wouldShow(channel.instrument(), channel.quantity()));
-        return value.divide(channel.resolution(), 0, RoundingMode.HALF_EVEN)
-                .multiply(channel.resolution())
-                .setScale(channel.decimals(), RoundingMode.UNNECESSARY)
-                .toPlainString();
     }
 }
