@@ -6,12 +6,14 @@ import isohume.device.Setpoint;
 import isohume.journal.Entry;
 import isohume.moistair.MoistAir;
 import isohume.quantity.Point;
+import isohume.run.entry.EntrySheet;
 import isohume.run.reach.WayPoint;
 import isohume.run.watch.Fault;
 import isohume.run.watch.Measure;
 import isohume.run.watch.Sighting;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -41,6 +43,7 @@ public final class Course {
     private @Nullable Ending ending;
     private long taken;
     private @Nullable RecordUnderWay record;
+    private EntrySheet entries = EntrySheet.of(List.of());
     private Instant askedAt = Instant.EPOCH;
     private final Map<Integer, RunFact.Recorded> recorded = new TreeMap<>();
     private final Map<Integer, Duration> took = new TreeMap<>();
@@ -77,6 +80,7 @@ public final class Course {
             case RunFact.Over o -> end(o, entry.at());
             case RunFact.Acted a -> act(a);
             case RunFact.Withdrawn w -> withdraw(w);
+            case RunFact.OfDisplay d -> entries = Entering.after(d, entry.number(), this);
         }
     }
 
@@ -84,6 +88,7 @@ public final class Course {
         started = s;
         settling = Settling.by(s);
         record = new RecordUnderWay(s.roles());
+        entries = EntrySheet.of(s.displays());
         air = MoistAir.by(s.formulation());
         began = at;
         since = at;
@@ -91,7 +96,7 @@ public final class Course {
 
     private void ask(int number, Setpoint wanted, Optional<WayPoint.Aim> aim, Instant at) {
         phase = Phase.APPROACH;
-        need(record).clear();
+        recordAnew();
         boolean goesOn = onTheWay.isPresent() && number == point;
         askedAt = goesOn ? askedAt : at; // the way to a point is part of what it takes
         point = number;
@@ -129,7 +134,7 @@ public final class Course {
     /** What was still before a fault, or came with one, says nothing about what comes after it. */
     private void touched(Fault fault) {
         if (fault.touches()) {
-            need(record).clear();
+            recordAnew();
             need(settling).restart(point, askedAt);
         }
     }
@@ -160,7 +165,12 @@ public final class Course {
         point = entered.point();
         why = entered.why();
         since = at;
+        recordAnew();
+    }
+
+    private void recordAnew() {
         need(record).clear();
+        entries = entries.begunAnew();
     }
 
     private void obey(RunFact.Ordered ordered) {
@@ -320,31 +330,21 @@ public final class Course {
 
     /** Whether more readings would not make the record's means any better worth having. */
     boolean readEnough() {
-        Rules rules = plan().rules();
-        if (recordRows() < rules.leastReadings()) {
-            return false;
-        }
-        return recordRows() >= rules.mostReadings() || noiseIsSmall(rules.noiseShare());
+        return phase == Phase.RECORD && need(record).enough(plan().rules(), need(settling));
     }
 
-    private boolean noiseIsSmall(double share) {
-        return switch (need(settling)) {
-            case FixedSettling fixed -> false;
-            case TailSettling tail ->
-                tail.signals().stream()
-                        .map(Tailed::watched)
-                        .filter(Watched::difference)
-                        .allMatch(w -> need(record).noise(w) <= share * tail.target(w));
-        };
+    /** What was read of the displays that only a person can read. */
+    public EntrySheet entries() {
+        return entries;
     }
 
     /** The record that is under way, as the fact that would close it. */
     RunFact.Recorded record() {
         RecordUnderWay whole = need(record);
-        List<RunFact.ToCome> toCome = switch (need(settling)) {
-            case FixedSettling fixed -> List.of();
-            case TailSettling tail -> tail.toCome(whole.length());
-        };
+        List<RunFact.ToCome> toCome = new ArrayList<>(Unseen.of(plan(), point, entries));
+        if (need(settling) instanceof TailSettling tail) {
+            toCome.addAll(tail.toCome(whole.length()));
+        }
         return new RunFact.Recorded(point, whole.first(), whole.last(), toCome);
     }
 

@@ -13,11 +13,13 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,6 +27,7 @@ import org.jspecify.annotations.Nullable;
  * run does, in its own order.
  */
 final class Guard {
+    private static final Set<Fault> OF_THE_POINT = EnumSet.of(Fault.NOT_SETTLED, Fault.TARGET_LOST, Fault.UNREAD);
     private static final Duration LOOK = Duration.ofSeconds(30); // between two looks at what the chamber holds
     private static final Duration GRACE = Duration.ofMinutes(1);
     private static final Duration STEP = Duration.ofSeconds(2); // of a clock, that is no mere correction
@@ -74,7 +77,7 @@ final class Guard {
         lastLook = time.elapsed();
         asked = time.elapsed();
         taken = Optional.empty();
-        told.keySet().removeIf(key -> key.fault() == Fault.NOT_SETTLED || key.fault() == Fault.TARGET_LOST);
+        told.keySet().removeIf(key -> OF_THE_POINT.contains(key.fault()));
         switch (answer) {
             case Answer.None none -> tell(Fault.SILENT, chamber + " control", none.detail());
             case Answer.Taken target -> {

@@ -7,6 +7,7 @@ import isohume.moistair.OutsideRange;
 import isohume.quantity.DewPoint;
 import isohume.quantity.Phase;
 import isohume.quantity.Pressure;
+import isohume.quantity.Quantity;
 import isohume.quantity.Temperature;
 import java.time.Instant;
 import java.util.LinkedHashMap;
@@ -97,6 +98,15 @@ public record Moment(
     /** Whether every reference has a good value and the humidity follows from them. */
     public boolean referencesWhole() {
         return humidity.isPresent();
+    }
+
+    /** What the references say of a quantity, uncorrected, in its unit; empty while one is missing. */
+    OptionalDouble reference(Quantity quantity, Roles roles) {
+        return switch (quantity) {
+            case RELATIVE_HUMIDITY -> humidity;
+            case TEMPERATURE -> referencesWhole() ? value(roles.temperature()) : OptionalDouble.empty();
+            case DEW_POINT, PRESSURE, DEPOSIT, WATER_LEVEL -> OptionalDouble.empty();
+        };
     }
 
     /** Whether nothing that the run judges is missing. */

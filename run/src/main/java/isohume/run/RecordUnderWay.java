@@ -64,6 +64,19 @@ final class RecordUnderWay {
         return Duration.between(from, to);
     }
 
+    /** Whether more rows would not make the means any better worth having. */
+    boolean enough(Rules rules, Settling settling) {
+        if (rows < rules.leastReadings()) {
+            return false;
+        }
+        return rows >= rules.mostReadings()
+                || switch (settling) {
+                    case FixedSettling fixed -> false;
+                    case TailSettling tail ->
+                        differences.stream().allMatch(d -> noise(d) <= rules.noiseShare() * tail.target(d));
+                };
+    }
+
     /** Standard uncertainty of a mean difference from noise, its drift apart; infinite while there are too few. */
     double noise(Watched one) {
         List<double[]> taken = pairs(one);

@@ -15,7 +15,10 @@ final class Remainder {
     static Optional<Length> of(Course course, Instant now) {
         return switch (course.phase()) {
             case APPROACH, SOAK -> settling(course, now).map(length -> length.plus(record(course, 0)));
-            case RECORD -> Optional.of(record(course, course.recordRows()));
+            case RECORD ->
+                course.entries().wanted(course.point()).isEmpty()
+                        ? Optional.of(record(course, course.recordRows()))
+                        : Optional.empty(); // a person comes when a person comes
             case HELD, SAFE_STOP, FINISHED, ABANDONED -> Optional.empty();
         };
     }

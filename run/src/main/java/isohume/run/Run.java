@@ -7,10 +7,13 @@ import isohume.device.Setpoint;
 import isohume.journal.Entry;
 import isohume.journal.Journal;
 import isohume.journal.StreamName;
+import isohume.run.entry.DisplayedChannel;
+import isohume.run.entry.Word;
 import isohume.run.reach.WayPoint;
 import isohume.run.watch.Fault;
 import isohume.run.watch.Measure;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
@@ -30,8 +33,10 @@ public final class Run {
     private final Course course = new Course();
     private final Journey journey;
     private final Queue<RunFact.Ordered> orders = new ConcurrentLinkedQueue<>();
+    private final Queue<Word> words = new ConcurrentLinkedQueue<>();
     private final Queue<Warning> warnings = new ConcurrentLinkedQueue<>();
     private @Nullable Guard guard;
+    private long observed; // number of the last observation
 
     private record Warning(Fault fault, String channel, String evidence) {}
 
@@ -90,6 +95,11 @@ public final class Run {
         orders.add(new RunFact.Ordered(order, operator, reason));
     }
 
+    /** Says what a person read on a display, or did about it; taken up between two acts of the run. From any thread. */
+    public void say(Word word) {
+        words.add(word);
+    }
+
     /** Tells the run of a fault that shows outside of its bench; it is there for good. From any thread. */
     public void warn(Fault fault, String channel, String evidence) {
         warnings.add(new Warning(fault, channel, evidence));
@@ -126,8 +136,11 @@ public final class Run {
             RunFact.Ordered ordered = orders.poll();
             if (ordered != null) {
                 over = obey(ordered);
+            } else if (!words.isEmpty()) {
+                hear(words.remove());
             } else if (time.elapsed().compareTo(next) < 0) {
-                time.waitUntil(time.instant().plus(next.minus(time.elapsed())), () -> !orders.isEmpty());
+                time.waitUntil(
+                        time.instant().plus(next.minus(time.elapsed())), () -> !orders.isEmpty() || !words.isEmpty());
             } else {
                 next = following(next);
                 RunFact.Observed observed = new RunFact.Observed(time.instant(), bench.read());
@@ -202,6 +215,22 @@ public final class Run {
         };
     }
 
+    /**
+     * Reads the references at once for a display that was read, where they have not been since. That poll is beside the
+     * grid, and the watch, which counts polls, does not see it.
+     */
+    private void hear(Word word) {
+        boolean recording = course.phase() == Phase.RECORD;
+        if (recording && word instanceof Word.Shown shown && lastRead().isBefore(shown.at())) {
+            write(new RunFact.Observed(time.instant(), bench.read()));
+        }
+        new Entering(course).answer(word, observed).ifPresent(this::write);
+    }
+
+    private Instant lastRead() {
+        return course.latest().map(Moment::at).orElse(Instant.MIN);
+    }
+
     private static String because(RunFact.Ordered ordered) {
         return ordered.reason().isBlank() ? "" : ": " + ordered.reason();
     }
@@ -256,8 +285,22 @@ public final class Run {
         if (!course.readEnough()) {
             return Optional.empty();
         }
+        if (!course.entries().complete(course.point(), time.instant())) {
+            return unlessUnreadTooLong();
+        }
         write(course.record());
         return toNextPoint();
+    }
+
+    private Optional<RunFact.Finished> unlessUnreadTooLong() {
+        if (inPhaseFor().compareTo(course.plan().rules().longest()) > 0) {
+            for (DisplayedChannel channel : course.entries().wanted(course.point())) {
+                String evidence =
+                        "nobody typed what it shows for " + inPhaseFor().toMinutes() + " min";
+                guard().tell(Fault.UNREAD, channel.id(), evidence);
+            }
+        }
+        return Optional.empty();
     }
 
     private Duration inPhaseFor() {
@@ -330,5 +373,6 @@ public final class Run {
 
     private void write(RunFact fact) {
         course.take(journal.append(stream, RunNotation.encode(fact)), fact);
+        observed = fact instanceof RunFact.Observed ? course.taken() : observed;
     }
 }

@@ -5,6 +5,8 @@ import isohume.device.Answer;
 import isohume.device.Reading;
 import isohume.device.Setpoint;
 import isohume.moistair.Formulation;
+import isohume.run.entry.DisplayedChannel;
+import isohume.run.entry.Photo;
 import isohume.run.reach.WayPoint;
 import isohume.run.watch.Bounds;
 import isohume.run.watch.Fault;
@@ -13,6 +15,7 @@ import isohume.run.watch.Policies;
 import isohume.run.watch.Policy;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 /** Everything a run can write. A new kind is a change of format: a new form number, a reader, a golden sample. */
 public sealed interface RunFact {
@@ -21,6 +24,7 @@ public sealed interface RunFact {
      *
      * @param job the text of the job that the readings are evaluated with, as it was when the run began
      * @param targets the uncertainty that each result is to have
+     * @param displays channels that a person reads; they are not among the roles' instruments
      */
     record Started(
             Plan plan,
@@ -30,8 +34,26 @@ public sealed interface RunFact {
             String operator,
             String program,
             String job,
-            Targets targets)
+            Targets targets,
+            List<DisplayedChannel> displays)
             implements RunFact {
+        public Started {
+            displays = List.copyOf(displays);
+        }
+
+        /** A run in which every instrument is read by the program. */
+        public Started(
+                Plan plan,
+                String bench,
+                Roles roles,
+                Formulation formulation,
+                String operator,
+                String program,
+                String job,
+                Targets targets) {
+            this(plan, bench, roles, formulation, operator, program, job, targets, List.of());
+        }
+
         /** A run of which nobody said what uncertainty its results are to have. */
         public Started(
                 Plan plan,
@@ -114,6 +136,37 @@ public sealed interface RunFact {
 
     /** A fault lasted longer than its policy waits, and this was done. */
     record Acted(Fault fault, String channel, int point, Measure measure, String why) implements RunFact {}
+
+    /** What a person did about a display that only a person can read. */
+    sealed interface OfDisplay extends RunFact {}
+
+    /**
+     * A person read a display, and it was taken.
+     *
+     * @param shown digit for digit as it was typed
+     * @param at when it was read
+     * @param observed number of the observation that it is paired with
+     * @param remark what the person was asked about it and how that ended; empty when nothing
+     */
+    record Typed(
+            int point,
+            String channel,
+            String shown,
+            Instant at,
+            String operator,
+            long observed,
+            String remark,
+            Optional<Photo> photo)
+            implements OfDisplay {}
+
+    /** What was typed was not taken. */
+    record Declined(String channel, String shown, Instant at, String operator, String why) implements OfDisplay {}
+
+    /** An entry is not used any more; the original stays where it is, under its number. */
+    record TakenBack(long entry, String operator, String reason) implements OfDisplay {}
+
+    /** A display is not read at this point. */
+    record LeftOut(int point, String channel, String operator, String reason) implements OfDisplay {}
 
     /** A point that was whole is not any more: a fault had touched its readings. It is taken again. */
     record Withdrawn(int point, String why) implements RunFact {}

@@ -10,6 +10,7 @@ import isohume.device.Reading;
 import isohume.journal.Fact;
 import isohume.journal.JournalLost;
 import isohume.moistair.Formulation;
+import isohume.run.entry.DisplayedChannel;
 import isohume.run.reach.WayPoint;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -40,6 +41,7 @@ public final class RunNotation {
     private static final int OVER = 42;
     private static final int ACTED = 43;
     private static final int WITHDRAWN = 44;
+    private static final int STARTED_WITH_DISPLAYS = 50;
 
     private RunNotation() {}
 
@@ -81,6 +83,7 @@ public final class RunNotation {
             case RunFact.Acted a -> fact(ACTED, WatchNotation.acted(a));
             case RunFact.Withdrawn w ->
                 fact(WITHDRAWN, node.put("point", w.point()).put("why", w.why()));
+            case RunFact.OfDisplay d -> EntryNotation.encode(d);
         };
     }
 
@@ -95,7 +98,8 @@ public final class RunNotation {
         node.put("formulation", s.formulation().name());
         node.put("operator", s.operator()).put("program", s.program()).put("job", s.job());
         node.set("targets", RulesNotation.targets(s.targets()));
-        return fact(STARTED_WITH_TARGETS, node);
+        node.set("displays", EntryNotation.displays(s.displays()));
+        return fact(STARTED_WITH_DISPLAYS, node);
     }
 
     private static Fact observed(ObjectNode node, RunFact.Observed o) {
@@ -125,9 +129,9 @@ public final class RunNotation {
 
     private static RunFact decode(int form, JsonNode node) {
         return switch (form) {
-            case STARTED -> started(node, PlanNotation.planOfForm1(node.get("plan")), Targets.none());
-            case STARTED_WITH_TARGETS ->
-                started(node, PlanNotation.plan(node.get("plan")), RulesNotation.targets(node.get("targets")));
+            case STARTED -> started(node, PlanNotation.planOfForm1(node.get("plan")), Targets.none(), List.of());
+            case STARTED_WITH_TARGETS -> started(node, List.of());
+            case STARTED_WITH_DISPLAYS -> started(node, EntryNotation.displays(node.get("displays")));
             case RESUMED -> new RunFact.Resumed(node.get("operator").textValue());
             case ASKED -> new RunFact.Asked(node.get("point").intValue(), DeviceNotation.setpoint(node.get("target")));
             case DETOURED ->
@@ -165,11 +169,16 @@ public final class RunNotation {
             case WITHDRAWN ->
                 new RunFact.Withdrawn(
                         node.get("point").intValue(), node.get("why").textValue());
-            default -> throw new IllegalArgumentException("no form " + form);
+            default -> EntryNotation.decode(form, node);
         };
     }
 
-    private static RunFact started(JsonNode node, Plan plan, Targets targets) {
+    private static RunFact started(JsonNode node, List<DisplayedChannel> displays) {
+        Targets targets = RulesNotation.targets(node.get("targets"));
+        return started(node, PlanNotation.plan(node.get("plan")), targets, displays);
+    }
+
+    private static RunFact started(JsonNode node, Plan plan, Targets targets, List<DisplayedChannel> displays) {
         return new RunFact.Started(
                 plan,
                 node.get("bench").textValue(),
@@ -178,7 +187,8 @@ public final class RunNotation {
                 node.get("operator").textValue(),
                 node.get("program").textValue(),
                 node.get("job").textValue(),
-                targets);
+                targets,
+                displays);
     }
 
     private static RunFact observed(JsonNode node) {

@@ -15,6 +15,8 @@ import isohume.journal.JournalLost;
 import isohume.quantity.Quantity;
 import isohume.quantity.RelativeHumidity;
 import isohume.quantity.Temperature;
+import isohume.run.entry.DisplayedChannel;
+import isohume.run.entry.Photo;
 import isohume.run.reach.WayPoint;
 import isohume.run.watch.Bounds;
 import isohume.run.watch.Fault;
@@ -26,6 +28,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -78,7 +81,20 @@ class RunNotationTest {
                         Fault.FROZEN, "A/rh", AT, "51.2 % RH for 300 s", new Policy(Duration.ZERO, Measure.HOLD)),
                 new RunFact.Over(Fault.FROZEN, "A/rh"),
                 new RunFact.Acted(Fault.WATER_LOW, "chamber/water_level", 2, Measure.STOP_AFTER_POINT, "4 % left"),
-                new RunFact.Withdrawn(1, "A/rh stood still"));
+                new RunFact.Withdrawn(1, "A/rh stood still"),
+                new RunFact.Typed(
+                        2,
+                        "H-1/temperature",
+                        "-10,50",
+                        AT,
+                        "Ada",
+                        417,
+                        "confirmed when asked",
+                        Optional.of(new Photo("0".repeat(64), "a \"b\".png", "image/png", 812))),
+                new RunFact.Typed(2, "H-1/temperature", "23.0", AT, "Ada", 417, "", Optional.empty()),
+                new RunFact.Declined("H-1/temperature", "2 3", AT, "Ada", "no number"),
+                new RunFact.TakenBack(418, "Ada", "misread"),
+                new RunFact.LeftOut(2, "H-1/temperature", "Ada", "it is off"));
     }
 
     @ParameterizedTest
@@ -105,6 +121,7 @@ class RunNotationTest {
                 "bench":"a bench","roles":{"dew_point":"m/d","deposit":"m/p","temperature":"t/t","pressure":"t/p",\
                 "mirror_pressure":"t/m","instruments":["P-1/temperature"]},"formulation":"SONNTAG_1990",\
                 "operator":"Ada","program":"test","job":"no job"}"""));
+        assertEquals(List.of(), started.displays());
         assertEquals(Rules.fixed(), started.plan().rules());
         assertEquals(Targets.none(), started.targets());
     }
@@ -119,6 +136,36 @@ class RunNotationTest {
                 "{\"fault\":\"door-open\",\"channel\":\"chamber\",\"since\":\"2026-03-02T08:00:10.250Z\","
                         + "\"evidence\":\"the door is open\",\"policy\":{\"wait\":\"PT10M\",\"then\":\"HOLD\"}}",
                 fact.text());
+    }
+
+    /** As they are described in docs/formats/run-facts.md; these texts are never to be changed. */
+    @Test
+    void what_a_person_typed_is_written_as_it_is_described() {
+        Fact fact = RunNotation.encode(
+                new RunFact.Typed(2, "H-1/temperature", "23.0", AT, "Ada", 417, "", Optional.empty()));
+        assertEquals(51, fact.form());
+        assertEquals(
+                "{\"point\":2,\"channel\":\"H-1/temperature\",\"shown\":\"23.0\",\"at\":\"2026-03-02T08:00:10.250Z\","
+                        + "\"operator\":\"Ada\",\"observed\":417,\"remark\":\"\"}",
+                fact.text());
+    }
+
+    @Test
+    void displays_come_back_with_the_digits_of_their_resolution() {
+        RunFact.Started plain = Rig.startedByTheTail();
+        DisplayedChannel display =
+                new DisplayedChannel("H-1/temperature", new BigDecimal("0.10"), Duration.ofMillis(500), 3, 0.3, 0.001);
+        RunFact.Started started = new RunFact.Started(
+                plain.plan(),
+                plain.bench(),
+                plain.roles(),
+                plain.formulation(),
+                plain.operator(),
+                plain.program(),
+                plain.job(),
+                plain.targets(),
+                List.of(display));
+        assertEquals(started, RunNotation.decode(RunNotation.encode(started)));
     }
 
     @Test

@@ -44,6 +44,7 @@ public final class Lessons {
             case RunFact.Over over -> forget();
             case RunFact.Acted acted -> forget();
             case RunFact.Withdrawn withdrawn -> forget();
+            case RunFact.OfDisplay read -> forget(); // how long a person takes is no habit of a bench
         }
     }
 

@@ -48,6 +48,8 @@ public enum Fault {
             "Force frost on the mirror and resume, or choose a point whose dew point lies farther from 0 °C."),
     /** A point does not settle in the plan's time. */
     NOT_SETTLED(false, "did not settle in time", "Resume to wait longer, or skip the point."),
+    /** Nobody has read a display in the plan's time. */
+    UNREAD(false, "was not read", "Resume and type what it shows once it is asked for, or leave it out at this point."),
     /** The chamber no longer holds the target that it was given. */
     TARGET_LOST(true, "does not hold its target", "Find out who or what set the chamber; then resume."),
     /** The clock was set while the run went on. */

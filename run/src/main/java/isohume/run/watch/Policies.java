@@ -42,7 +42,7 @@ public record Policies(Map<Fault, Policy> given) {
             case SILENT, GARBLED, REFUSED, UNPLUGGED -> new Policy(patience, Measure.HOLD);
             case FROZEN, OUT_OF_RANGE, DOOR_OPEN -> minutes(10, Measure.HOLD);
             case DOUBTFUL, TEMPERATURE_OFF -> minutes(30, Measure.HOLD);
-            case DISAGREEING, NOT_SETTLED, TARGET_LOST -> AT_ONCE_HOLD;
+            case DISAGREEING, NOT_SETTLED, UNREAD, TARGET_LOST -> AT_ONCE_HOLD;
             case WATER_LOW, DISK_LOW -> minutes(0, Measure.STOP_AFTER_POINT);
             case DRY_AIR, WET_AIR, DEPOSIT_UNDECIDED -> minutes(20, Measure.SKIP);
             case OVER_TEMPERATURE -> minutes(0, Measure.STOP);

@@ -77,7 +77,7 @@ public final class RecordedRun {
                 Moment moment = Moment.of(observed, course.roles(), air);
                 if (moment.referencesWhole()) {
                     deposit = oneOf(deposit, moment, recorded.point());
-                    rows.add(row(moment, course.roles()));
+                    rows.add(row(moment, course.roles(), course.entries().besides(entry.number())));
                 }
             }
         }
@@ -103,8 +103,8 @@ public final class RecordedRun {
         return moment.deposit();
     }
 
-    private static Recording.Row row(Moment moment, Roles roles) {
-        Map<String, Double> shown = new LinkedHashMap<>();
+    private static Recording.Row row(Moment moment, Roles roles, Map<String, Double> read) {
+        Map<String, Double> shown = new LinkedHashMap<>(read);
         for (String channel : roles.instruments()) {
             Double value = moment.shown().get(channel);
             if (value != null) {

@@ -10,6 +10,7 @@ import isohume.run.Run;
 import isohume.run.RunFact;
 import isohume.run.RunNotation;
 import isohume.run.Timekeeper;
+import isohume.run.entry.Word;
 import isohume.run.lease.Lease;
 import isohume.run.watch.Fault;
 import isohume.station.Program;
@@ -162,6 +163,15 @@ public final class Workplace implements AutoCloseable {
             return false;
         }
         run.order(order, operator, reason);
+        return true;
+    }
+
+    /** Passes a person's word about a display to the run at work, if it is that one. */
+    public synchronized boolean say(StreamName stream, Word word) {
+        if (run == null || !atWork() || !stream.equals(current)) {
+            return false;
+        }
+        run.say(word);
         return true;
     }
 

@@ -3,6 +3,7 @@ package isohume.station.command;
 
 import isohume.station.demo.HeadlessDemo;
 import isohume.station.demo.LiveDemo;
+import isohume.station.job.Worksheet;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -55,6 +56,13 @@ final class DemoCommand implements Callable<Integer> {
             description = "folder that keeps the journal of the demonstration with pages: ${DEFAULT-VALUE}")
     private Path data;
 
+    @Option(
+            names = "--plan",
+            paramLabel = "PLAN.yaml",
+            description = "another plan for the simulated bench, whose devices are named as its own are: chamber.yaml,"
+                    + " mirror.yaml, thermometer.yaml, A-1042.yaml, B-2077.yaml, C-3310.yaml")
+    private @Nullable Path plan;
+
     @Override
     public Integer call() throws IOException {
         return headless ? headless() : live();
@@ -66,11 +74,15 @@ final class DemoCommand implements Callable<Integer> {
         }
         ProgressLine progress = new ProgressLine(System.err, System.console());
         try {
-            new HeadlessDemo(seed, progress::show).into(out);
+            new HeadlessDemo(worksheet(), seed, progress::show).into(out);
         } finally {
             progress.end();
         }
         return Isohume.DONE;
+    }
+
+    private Worksheet worksheet() {
+        return plan == null ? HeadlessDemo.usual() : Worksheet.read(plan);
     }
 
     private int live() throws IOException {
@@ -78,7 +90,7 @@ final class DemoCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--speed goes from 1 to 1000, was " + speed);
         }
         address.checkFree();
-        new LiveDemo(data, seed, speed).serve(address.host(), address.port(), System.err::println);
+        new LiveDemo(worksheet(), data, seed, speed).serve(address.host(), address.port(), System.err::println);
         return Isohume.DONE;
     }
 }

@@ -12,6 +12,7 @@ import isohume.station.bench.Workplace;
 import isohume.station.desk.JournalDesk;
 import isohume.station.imported.ImportedFiles;
 import isohume.station.imported.Intake;
+import isohume.station.imported.Photos;
 import isohume.station.job.Texts;
 import isohume.station.job.Worksheet;
 import isohume.station.web.Web;
@@ -84,7 +85,8 @@ final class ServeCommand implements Callable<Integer> {
 
     private void serve(SqliteJournal journal, Optional<Workplace> workplace, InstantSource clock) {
         JournalDesk desk = new JournalDesk(journal, workplace, data.resolve("plans"), clock, ZoneId.systemDefault(), "")
-                .taking(new Intake(data, new ImportedFiles(data, journal)));
+                .taking(new Intake(data, new ImportedFiles(data, journal)))
+                .keeping(new Photos(data));
         Web.serve(desk, address.host(), address.port(), at -> System.err.println("Isohume is at " + at));
     }
 }

@@ -31,18 +31,24 @@ public final class HeadlessDemo {
 
     private static final StreamName STREAM = new StreamName("run", "demo");
 
-    private final Worksheet worksheet = worksheet();
+    private final Worksheet worksheet;
     private final long seed;
     private final Consumer<String> progress;
 
     /** Progress is one line of text at a time, meant to replace the one before. */
-    public HeadlessDemo(long seed, Consumer<String> progress) {
+    public HeadlessDemo(Worksheet worksheet, long seed, Consumer<String> progress) {
+        this.worksheet = worksheet;
         this.seed = seed;
         this.progress = progress;
     }
 
-    /** The worksheet of every demonstration. */
-    static Worksheet worksheet() {
+    /** As {@link #HeadlessDemo(Worksheet, long, Consumer)}, of the usual worksheet. */
+    public HeadlessDemo(long seed, Consumer<String> progress) {
+        this(usual(), seed, progress);
+    }
+
+    /** The worksheet of a demonstration of which nobody said another. */
+    public static Worksheet usual() {
         return Worksheet.read(Texts.packagedWith(HeadlessDemo.class), "plan.yaml");
     }
 

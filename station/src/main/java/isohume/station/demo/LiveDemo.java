@@ -8,7 +8,10 @@ import isohume.station.bench.Workplace;
 import isohume.station.desk.JournalDesk;
 import isohume.station.imported.ImportedFiles;
 import isohume.station.imported.Intake;
+import isohume.station.imported.Photos;
+import isohume.station.job.Worksheet;
 import isohume.station.rehearsal.Rehearsal;
+import isohume.station.rehearsal.SimulatedDisplays;
 import isohume.station.rehearsal.SimulatedTime;
 import isohume.station.web.Web;
 import java.io.IOException;
@@ -23,6 +26,7 @@ import java.util.function.Consumer;
 
 /** The simulated bench at work behind the pages, some times faster than the clock on the wall. */
 public final class LiveDemo {
+    private final Worksheet worksheet;
     private final Path data;
     private final long seed;
     private final double speed;
@@ -33,7 +37,8 @@ public final class LiveDemo {
      * @param data the folder that keeps its journal
      * @param speed how many times as fast as real time
      */
-    public LiveDemo(Path data, long seed, double speed) {
+    public LiveDemo(Worksheet worksheet, Path data, long seed, double speed) {
+        this.worksheet = worksheet;
         this.data = data;
         this.seed = seed;
         this.speed = speed;
@@ -48,7 +53,7 @@ public final class LiveDemo {
         Files.createDirectories(data);
         InstantSource wall = InstantSource.system();
         Instant start = afterEverythingIn(data.resolve("journal.db"), wall.instant());
-        try (Rehearsal bench = Rehearsal.of(HeadlessDemo.worksheet(), BenchParameters.portable(), seed, start);
+        try (Rehearsal bench = Rehearsal.of(worksheet, BenchParameters.portable(), seed, start);
                 SqliteJournal journal = SqliteJournal.open(data.resolve("journal.db"), bench.simulated()::now);
                 Workplace workplace = new Workplace(
                         journal,
@@ -65,14 +70,16 @@ public final class LiveDemo {
             Optional<StreamName> begun = workplace.begin(bench.worksheet().job().operator());
             String remark = String.format(
                     Locale.ROOT, "Demonstration: a simulated bench, %.0f times as fast as real time.", speed);
+            SimulatedDisplays displays = new SimulatedDisplays(bench.simulated(), worksheet.displays());
             JournalDesk desk = new JournalDesk(
                             journal,
                             Optional.of(workplace),
                             data.resolve("plans"),
                             bench.simulated()::now,
                             ZoneId.systemDefault(),
-                            remark)
-                    .taking(new Intake(data, new ImportedFiles(data, journal)));
+                            () -> (remark + " " + displays.inWords()).strip())
+                    .taking(new Intake(data, new ImportedFiles(data, journal)))
+                    .keeping(new Photos(data));
             Web.serve(
                     desk,
                     host,

@@ -7,12 +7,16 @@ import isohume.journal.StreamName;
 import isohume.result.Item;
 import isohume.result.Results;
 import isohume.run.Course;
+import isohume.run.Entering;
 import isohume.run.Order;
 import isohume.run.Phase;
+import isohume.run.entry.Appraisal;
+import isohume.run.entry.Word;
 import isohume.station.Program;
 import isohume.station.bench.RecordedRun;
 import isohume.station.bench.Workplace;
 import isohume.station.imported.Intake;
+import isohume.station.imported.Photos;
 import isohume.station.paper.Papers;
 import isohume.station.plan.PastRuns;
 import isohume.station.plan.Shelf;
@@ -28,6 +32,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** A desk over a journal, with a bench beside it or without. */
 public final class JournalDesk implements Desk {
@@ -39,8 +44,9 @@ public final class JournalDesk implements Desk {
     private final Tryouts tryouts;
     private final InstantSource clock;
     private final ZoneId zone;
-    private final String remark;
+    private final Supplier<String> remark;
     private Optional<Intake> intake = Optional.empty();
+    private Optional<Photos> photos = Optional.empty();
     private final Map<StreamName, Course> courses = new HashMap<>();
     private final Evaluations evaluations;
 
@@ -57,6 +63,17 @@ public final class JournalDesk implements Desk {
             InstantSource clock,
             ZoneId zone,
             String remark) {
+        this(journal, workplace, plans, clock, zone, () -> remark);
+    }
+
+    /** As above, with a remark that changes. */
+    public JournalDesk(
+            Journal journal,
+            Optional<Workplace> workplace,
+            Path plans,
+            InstantSource clock,
+            ZoneId zone,
+            Supplier<String> remark) {
         this.journal = journal;
         this.evaluations = new Evaluations(journal);
         this.workplace = workplace;
@@ -65,6 +82,17 @@ public final class JournalDesk implements Desk {
         this.clock = clock;
         this.zone = zone;
         this.remark = remark;
+    }
+
+    /** The same with a data folder that keeps photos. */
+    public JournalDesk keeping(Photos kept) {
+        this.photos = Optional.of(kept);
+        return this;
+    }
+
+    @Override
+    public Optional<Photos> photos() {
+        return photos;
     }
 
     /** The same with a place where exported files come in. */
@@ -96,7 +124,7 @@ public final class JournalDesk implements Desk {
     @Override
     public String remark() {
         String trouble = workplace.flatMap(Workplace::trouble).orElse("");
-        return remark + (remark.isEmpty() || trouble.isEmpty() ? "" : " ") + trouble;
+        return (remark.get() + " " + trouble).strip();
     }
 
     @Override
@@ -196,6 +224,28 @@ public final class JournalDesk implements Desk {
                     : new Told.Refused("Another run is at work on the bench; stop it first.");
         }
         return new Told.Refused("The run is over; its record stays as it is.");
+    }
+
+    @Override
+    public Appraisal say(String run, Word word) {
+        Optional<StreamName> stream = stream(run);
+        if (workplace.isEmpty() || stream.isEmpty()) {
+            return new Appraisal.Refused("No bench is connected; start the program with the plan of one.");
+        }
+        long before = journal.last(stream.get());
+        Appraisal found = appraise(stream.get(), word);
+        if (!(found instanceof Appraisal.Accepted)) {
+            return found;
+        }
+        return workplace.get().say(stream.get(), word)
+                ? new Answered(journal, stream.get(), word).after(before)
+                : new Appraisal.Refused("The run is over; its record stays as it is.");
+    }
+
+    private Appraisal appraise(StreamName stream, Word word) {
+        synchronized (courses) {
+            return new Entering(course(stream)).appraise(word);
+        }
     }
 
     @Override

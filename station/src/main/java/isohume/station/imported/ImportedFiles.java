@@ -11,19 +11,9 @@ import isohume.journal.Journal;
 import isohume.journal.StreamName;
 import isohume.station.Program;
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
-import java.io.UncheckedIOException;
-import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.security.DigestInputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,32 +24,27 @@ import java.util.Optional;
 public final class ImportedFiles {
     private static final String KIND = "file";
 
-    private final Path folder;
+    private final Untouched untouched;
     private final Journal journal;
 
     /** @param data the data folder, whose {@code files} folder has the files */
     public ImportedFiles(Path data, Journal journal) {
-        this.folder = data.resolve("files");
+        this.untouched = new Untouched(data.resolve("files"));
         this.journal = journal;
     }
 
     /** SHA-256 of a file's bytes, in hexadecimal. */
     public static String hash(Path file) throws IOException {
-        MessageDigest digest = sha256();
-        try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
-            in.transferTo(OutputStream.nullOutputStream());
-        }
-        return HexFormat.of().formatHex(digest.digest());
+        return Untouched.hash(file);
     }
 
     /** Keeps a file and writes down that it was imported, and how it was read; the copy is on disk first. */
     public Imported keep(Path file, String name, Understood read, String operator) throws IOException {
-        String hash = hash(file);
-        long bytes = copy(file, hash);
+        String hash = untouched.keep(file);
         Imported imported = new Imported(
                 name,
                 hash,
-                bytes,
+                Files.size(file),
                 operator,
                 Program.title(),
                 read.profile().document(),
@@ -73,24 +58,6 @@ public final class ImportedFiles {
     /** Writes down that a person looked at an overlay and confirmed it. */
     public void confirm(String sha256, Aligned aligned) {
         journal.append(new StreamName(KIND, sha256), ImportNotation.encode(aligned));
-    }
-
-    private long copy(Path file, String hash) throws IOException {
-        Files.createDirectories(folder);
-        Path kept = folder.resolve(hash);
-        if (!Files.exists(kept)) {
-            Path part = Files.createTempFile(folder, "part", "");
-            Files.copy(file, part, StandardCopyOption.REPLACE_EXISTING);
-            try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
-                channel.force(true);
-            }
-            if (!hash(part).equals(hash)) {
-                Files.delete(part);
-                throw new IOException(file + " changed while it was read; import it again");
-            }
-            Files.move(part, kept, StandardCopyOption.ATOMIC_MOVE);
-        }
-        return Files.size(kept);
     }
 
     /** Everything that was imported, in the order in which the files were first. */
@@ -107,16 +74,9 @@ public final class ImportedFiles {
     /** The readings of an imported file, by the profile of its import. */
     Optional<LoggedTable> table(Imported imported) {
         Profile profile = Profile.read(imported.profile(), imported.name());
-        return Export.of(folder.resolve(imported.sha256())).by(profile, Answers.none()) instanceof Understood read
+        return Export.of(untouched.file(imported.sha256()).orElseThrow()).by(profile, Answers.none())
+                        instanceof Understood read
                 ? Optional.of(read.table())
                 : Optional.empty();
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException never) {
-            throw new UncheckedIOException(new IOException("this Java has no SHA-256", never));
-        }
     }
 }

@@ -17,7 +17,7 @@ final class ItemSheet {
 
     private ItemSheet() {}
 
-    /** Leaves {@code device} and unknown keys to the caller. */
+    /** Leaves {@code device}, {@code display} and unknown keys to the caller. */
     static Item read(Sheet sheet) {
         String id = sheet.text("id");
         if (!id.matches("[A-Za-z0-9._-]{1,40}")) {

@@ -14,6 +14,7 @@ import isohume.run.PlanSheet;
 import isohume.run.Roles;
 import isohume.run.RunFact;
 import isohume.run.Targets;
+import isohume.run.entry.DisplayedChannel;
 import isohume.run.order.Constraints;
 import isohume.run.reach.Attainment;
 import isohume.run.reach.Range;
@@ -36,6 +37,7 @@ import java.util.TreeMap;
  *
  * @param devices names of the device descriptions: the chamber's first, then references and instruments under test;
  *     empty when the readings come from elsewhere
+ * @param displays channels of instruments under test that a person reads; the roles do not name them
  * @param depositBy who decided on the phase of the mirror's deposit, for readings that come from elsewhere
  * @param capacity what the bench is capable of
  * @param bounds from where on something on the bench counts as a fault
@@ -48,6 +50,7 @@ public record Worksheet(
         Plan plan,
         Roles roles,
         List<String> devices,
+        List<DisplayedChannel> displays,
         Optional<String> depositBy,
         Capacity capacity,
         Ordering ordering,
@@ -68,6 +71,7 @@ public record Worksheet(
 
     public Worksheet {
         devices = List.copyOf(devices);
+        displays = List.copyOf(displays);
         hooks = List.copyOf(hooks);
     }
 
@@ -114,9 +118,11 @@ public record Worksheet(
         List<Item> items = new ArrayList<>();
         List<Range> ranges = new ArrayList<>();
         List<String> devices = new ArrayList<>(bench.devices());
+        List<DisplayedChannel> displays = new ArrayList<>();
         for (Sheet item : plan.list("instruments")) {
             items.add(ItemSheet.read(item));
             ranges.addAll(ItemSheet.ranges(item));
+            displays.addAll(DisplaySheet.read(item));
             if (item.has("device")) {
                 devices.add(item.text("device"));
             }
@@ -131,8 +137,9 @@ public record Worksheet(
         return new Worksheet(
                 job,
                 points,
-                bench.roles(channels(items)),
+                bench.roles(withoutDisplays(channels(items), displays)),
                 devices,
+                displays,
                 depositBy,
                 capacity.with(capacity.reach().and(ranges)),
                 ordering,
@@ -146,7 +153,8 @@ public record Worksheet(
     public Worksheet now(Optional<DewPoint> dryFloor, Optional<DewPoint> wetCeiling) {
         Reach reach = capacity.reach();
         Capacity present = capacity.with(reach.with(reach.streams().observed(dryFloor, wetCeiling)));
-        return new Worksheet(job, plan, roles, devices, depositBy, present, ordering, bounds, policies, hooks, record);
+        return new Worksheet(
+                job, plan, roles, devices, displays, depositBy, present, ordering, bounds, policies, hooks, record);
     }
 
     private static Job job(Sheet order, Formulation formulation, BenchSheet bench, List<Item> items) {
@@ -179,6 +187,16 @@ public record Worksheet(
                 .toList();
     }
 
+    private static List<String> withoutDisplays(List<String> channels, List<DisplayedChannel> displays) {
+        List<String> read = displays.stream().map(DisplayedChannel::id).toList();
+        return channels.stream().filter(id -> !read.contains(id)).toList();
+    }
+
+    /** Every channel of the instruments under test, whoever reads it. */
+    List<String> channels() {
+        return channels(job.items());
+    }
+
     private static void refuseTwice(Sheet plan, List<Item> items) {
         List<String> ids =
                 items.stream().map(i -> i.id().toLowerCase(Locale.ROOT)).toList();
@@ -192,7 +210,7 @@ public record Worksheet(
     /** The first fact of a run of this worksheet. */
     public RunFact.Started started(String operator, String program) {
         return new RunFact.Started(
-                plan, job.benchTitle(), roles, job.formulation(), operator, program, record, targets());
+                plan, job.benchTitle(), roles, job.formulation(), operator, program, record, targets(), displays);
     }
 
     /** What each result is to have: the uncertainty that is predicted; none of an item where that cannot be done. */

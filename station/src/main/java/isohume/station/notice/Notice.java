@@ -72,6 +72,7 @@ record Notice(String run, long number, Instant at, Occasion occasion, String wha
             case RunFact.Recorded r -> Optional.empty();
             case RunFact.Rested r -> Optional.empty();
             case RunFact.Guarded g -> Optional.empty();
+            case RunFact.OfDisplay d -> Optional.empty();
         };
     }
 

@@ -62,6 +62,7 @@ public final class TrueErrors {
             case RunFact.Ordered o -> {}
             case RunFact.Rested r -> {}
             case RunFact.Finished f -> {}
+            case RunFact.OfDisplay d -> {}
         }
     }
 

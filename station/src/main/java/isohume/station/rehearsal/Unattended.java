@@ -16,13 +16,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
 
-/** The run of a rehearsal, as fast as it can, with nobody beside it: when a person is asked, the same order is given. */
+/** The run of a rehearsal, as fast as it can, with nobody beside it: when a person is asked, the same order
+ * is given, and displays that a person is to read are read by an {@linkplain Reader invented one}. */
 public final class Unattended {
     private static final String NOBODY = "nobody";
 
     private final Order whenHeld;
     private final BiConsumer<Entry, RunFact> listener;
     private final TrueErrors truth;
+    private final Reader reader;
     private final List<String> held = new ArrayList<>();
     private final Run run;
 
@@ -42,6 +44,7 @@ public final class Unattended {
         this.listener = listener;
         truth = new TrueErrors(
                 rehearsal.simulated(), rehearsal.worksheet().job().items());
+        reader = new Reader(rehearsal.simulated());
         run = Run.begin(
                 new Overheard(journal, this::hear),
                 stream,
@@ -68,6 +71,7 @@ public final class Unattended {
     private void hear(Entry entry) {
         RunFact fact = RunNotation.decode(entry.fact());
         truth.take(entry, fact);
+        reader.see(entry, fact, run);
         if (fact instanceof RunFact.Entered entered && entered.phase() == Phase.HELD) {
             held.add("point " + entered.point() + ": " + entered.why());
             run.order(whenHeld, NOBODY, entered.why());

@@ -5,7 +5,10 @@ import isohume.journal.Entry;
 import isohume.result.Results;
 import isohume.run.Order;
 import isohume.run.Phase;
+import isohume.run.entry.Appraisal;
+import isohume.run.entry.Word;
 import isohume.station.imported.Intake;
+import isohume.station.imported.Photos;
 import isohume.station.plan.Shelf;
 import isohume.station.trial.Tryouts;
 import java.time.Instant;
@@ -16,7 +19,8 @@ import java.util.Optional;
 
 /**
  * All that pages know of the house behind them; built by {@code main} and handed to {@link Web#serve}. Everything is
- * read back from the journal; {@link #order} is the only way in. Called from many threads at once.
+ * read back from the journal; {@link #order} and
+ * {@link #say} are the only ways in. Called from many threads at once.
  */
 public interface Desk {
     /** The program and its version, as records and the foot of a page name it. */
@@ -55,6 +59,19 @@ public interface Desk {
      * @param reason may be empty
      */
     Told order(String run, Order order, String operator, String reason);
+
+    /**
+     * Passes on what a person read on a display, or did about it, if it can be taken; returns once the run has written it
+     * down, or after a few seconds.
+     */
+    default Appraisal say(String run, Word word) {
+        return new Appraisal.Refused("No bench is connected; start the program with the plan of one.");
+    }
+
+    /** Where photos of displays are kept; empty where no data folder keeps them. */
+    default Optional<Photos> photos() {
+        return Optional.empty();
+    }
 
     /** Plans that can be looked at, and where new ones are kept. */
     Shelf plans();

@@ -159,6 +159,113 @@ interface BenchTexts {
     @Message("No connection to the program. The figures are old; the run itself goes on.")
     String lost();
 
+    @Message("Settled. Read the display and type what it shows:")
+    String read_which();
+
+    @Message("Type the readings")
+    String read_type();
+
+    @Message("Readings of displays")
+    String entries();
+
+    @Message("Back to the bench")
+    String entries_back();
+
+    @Message("Every instrument in this run is read by the program; nothing is to be typed.")
+    String entries_none();
+
+    @Message("Nothing is to be read now. The run is in {phase}; this page asks once the point has settled.")
+    String entries_not_now(String phase);
+
+    @Message("Point {point}")
+    String entries_point(int point);
+
+    @Message("Entry {next} of {of}")
+    String entry_of(int next, int of);
+
+    @Message("{standing} of {of}")
+    String entries_of(int standing, int of);
+
+    @Message("all there")
+    String entries_complete();
+
+    @Message("left out here")
+    String entries_omitted();
+
+    @Message("What the display shows, as {pattern}")
+    String entry_field(String pattern);
+
+    @Message("Read by")
+    String entry_by();
+
+    @Message("Enter")
+    String entry_enter();
+
+    @Message("delete")
+    String entry_delete();
+
+    @Message("sign")
+    String entry_sign();
+
+    @Message("Keys")
+    String entry_keys();
+
+    @Message("The display is renewed in {seconds} s.")
+    String entry_wait(double seconds);
+
+    @Message("The display has been renewed: read it now.")
+    String entry_read_now();
+
+    @Message("Not taken")
+    String entry_refused();
+
+    @Message("Is that right?")
+    String entry_question();
+
+    @Message("It shows {text}; take it")
+    String entry_confirm(String text);
+
+    @Message("It shows {text}")
+    String entry_instead(String text);
+
+    @Message("Photo of the display, JPEG or PNG, at most 8 MB")
+    String entry_photo();
+
+    @Message("Attach a photo…")
+    String entry_photo_open();
+
+    @Message("{name} is attached")
+    String entry_photo_kept(String name);
+
+    @Message("photo")
+    String entry_photo_link();
+
+    @Message("Entries so far")
+    String entries_so_far();
+
+    @Message("Take back")
+    String entry_undo();
+
+    @Message("taken back: {why}")
+    String entry_withdrawn(String why);
+
+    @Message("Leave it out at this point…")
+    String entry_leave_open();
+
+    @Message("It gets no result at this point. The entries that are there stay in the record.")
+    String entry_leave_what();
+
+    @Message("Reason")
+    String entry_leave_reason();
+
+    @Message("Leave it out")
+    String entry_leave();
+
+    @Message(
+            "Read through the window. Hands, breath and an open door warm and wet the air; keep the door shut and stand"
+                    + " back. The reference is read at the moment of each entry.")
+    String entries_care();
+
     @Message("Across the room")
     String wall();
 

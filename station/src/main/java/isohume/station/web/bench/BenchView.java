@@ -23,6 +23,7 @@ import java.util.List;
  * @param orders what the run can be told now
  * @param taken number of the last fact that is in this view
  * @param happenings what went wrong
+ * @param displays channels that a person is to read now
  */
 @TemplateData
 public record BenchView(
@@ -51,7 +52,8 @@ public record BenchView(
         String spread,
         List<Order> orders,
         long taken,
-        Happenings happenings) {
+        Happenings happenings,
+        List<String> displays) {
 
     /** The criterion of a signal of which too little has been seen. */
     static final String WINDOW = "window";

@@ -87,7 +87,8 @@ final class BenchViews {
                 run.map(l -> Clockface.length(l.spread().multipliedBy(2))).orElse(""),
                 orders(course.phase()),
                 course.taken(),
-                Happenings.of(course, clock));
+                Happenings.of(course, clock),
+                displays());
     }
 
     /** What a run in a phase can be told. */
@@ -98,6 +99,14 @@ final class BenchViews {
             case SAFE_STOP -> List.of(Order.RESUME);
             case FINISHED, ABANDONED -> List.of();
         };
+    }
+
+    private List<String> displays() {
+        return course.phase() == Phase.RECORD
+                ? course.entries().wanted(course.point()).stream()
+                        .map(EntriesView::name)
+                        .toList()
+                : List.of();
     }
 
     private String progress() {

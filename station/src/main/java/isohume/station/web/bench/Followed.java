@@ -70,6 +70,7 @@ final class Followed {
             case RunFact.Over o -> {}
             case RunFact.Acted a -> {}
             case RunFact.Withdrawn w -> {}
+            case RunFact.OfDisplay d -> {}
         }
     }
 

@@ -51,6 +51,27 @@ record Telling(String kind, String text) {
                 new Telling("over", o.channel() + ": " + o.fault().key());
             case RunFact.Acted a -> new Telling("acted", a.measure().key() + ", point " + a.point() + ": " + a.why());
             case RunFact.Withdrawn w -> new Telling("withdrawn", "point " + w.point() + ": " + w.why());
+            case RunFact.OfDisplay d -> display(d);
+        };
+    }
+
+    private static Telling display(RunFact.OfDisplay fact) {
+        return switch (fact) {
+            case RunFact.Typed t ->
+                new Telling(
+                        "typed",
+                        t.channel() + " shows " + t.shown() + ", read by " + t.operator() + ", beside fact "
+                                + t.observed()
+                                + (t.remark().isEmpty() ? "" : "; " + t.remark())
+                                + t.photo().map(p -> "; photo " + p.sha256()).orElse(""));
+            case RunFact.Declined d ->
+                new Telling("declined", d.channel() + ", " + d.shown() + " by " + d.operator() + ": " + d.why());
+            case RunFact.TakenBack t ->
+                new Telling("taken_back", "fact " + t.entry() + ", by " + t.operator() + ": " + t.reason());
+            case RunFact.LeftOut l ->
+                new Telling(
+                        "left_out",
+                        l.channel() + " at point " + l.point() + ", by " + l.operator() + ": " + l.reason());
         };
     }
 
