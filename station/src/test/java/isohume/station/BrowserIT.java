@@ -26,6 +26,9 @@ import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.interactions.PointerInput;
+import org.openqa.selenium.interactions.Sequence;
+import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A technician looks on while a point is calibrated, and takes the certificate. In a real Chromium. */
@@ -56,6 +59,8 @@ class BrowserIT {
     private static String from(String variable, String usual) {
         return System.getenv().getOrDefault(variable, usual);
     }
+
+    private static final PointerInput FINGER = new PointerInput(PointerInput.Kind.TOUCH, "finger");
 
     private static ChromeOptions options() {
         return new ChromeOptions()
@@ -89,6 +94,9 @@ class BrowserIT {
         for (String phase : List.of("approach", "soak", "record")) {
             until(() -> phase().equals(phase), "the phase " + phase);
             seen.add(phase());
+            if (phase.equals("soak")) {
+                until(() -> present(".wedge svg .limit") && present(".wedge svg .name"), "the closing wedge");
+            }
             keep("bench-" + phase);
         }
         assertEquals(List.of("approach", "soak", "record"), seen);
@@ -114,6 +122,18 @@ class BrowserIT {
         byte[] bytes = program.get(address);
         assertEquals("%PDF", new String(bytes, 0, 4, StandardCharsets.US_ASCII));
         assertTrue(bytes.length > 20_000, "a certificate has some weight, had " + bytes.length + " bytes");
+    }
+
+    @Test
+    void a_run_is_held_by_a_finger_and_goes_on_by_the_keyboard() throws Exception {
+        browser.get(program.address());
+        until(() -> present("button[value=hold]"), "the button that holds");
+        tap(browser.findElement(By.cssSelector("button[value=hold]")));
+        until(() -> phase().equals("held"), "the hold");
+        until(() -> present("button[value=resume]"), "the button that goes on");
+        focus("button[value=resume]");
+        browser.switchTo().activeElement().sendKeys(Keys.ENTER);
+        until(() -> !phase().isEmpty() && !phase().equals("held"), "the run that goes on");
     }
 
     @Test
@@ -166,7 +186,7 @@ class BrowserIT {
         assertEquals(15, browser.findElements(By.cssSelector(".handle")).size());
 
         WebElement point = browser.findElement(By.id("h-8"));
-        new Actions(browser).dragAndDropBy(point, 0, 60).perform();
+        renewed(() -> drag(point, 60));
         until(() -> !field("h-8-rh").equals("85"), "the point that was dragged");
         double dragged = Double.parseDouble(field("h-8-rh"));
         assertTrue(dragged > 55 && dragged < 84, "dragged to " + dragged + " % RH");
@@ -180,9 +200,9 @@ class BrowserIT {
         browser.findElement(By.cssSelector("button[value=undo]")).click();
         until(() -> field("t-8").equals("23"), "the undone move");
         WebElement paper = browser.findElement(By.cssSelector(".paper"));
-        new Actions(browser).moveToElement(paper, 40, 60).click().perform();
+        renewed(() -> new Actions(browser).moveToElement(paper, 40, 60).click().perform());
         until(() -> browser.findElements(By.cssSelector(".handle")).size() == 16, "the point that was tapped in");
-        browser.findElement(By.id("h-16-rh")).clear();
+        renewed(() -> browser.findElement(By.id("h-16-rh")).clear());
         browser.findElement(By.id("h-16-rh")).sendKeys("99.5", Keys.TAB);
         until(() -> !browser.findElements(By.cssSelector(".row.is-beyond")).isEmpty(), "the reason why not");
         browser.findElement(By.cssSelector("button[value='axis-dew']")).click();
@@ -290,6 +310,46 @@ class BrowserIT {
         browser.get("data:text/html,<html lang=en><title>A picture</title><main><img src=nothing.png></main>");
         assertTrue(Accessibility.objections(browser).toString().contains("image-alt"), "the rules are at work");
         browser.get(program.address());
+    }
+
+    private static boolean present(String what) {
+        return !browser.findElements(By.cssSelector(what)).isEmpty();
+    }
+
+    /** Does something to the editor and waits until the form has come back from the program. */
+    private static void renewed(Runnable act) {
+        WebElement form = browser.findElement(By.id("editor"));
+        act.run();
+        new WebDriverWait(browser, PATIENCE).until(ExpectedConditions.stalenessOf(form));
+    }
+
+    /** Goes there with the tabulator alone. */
+    private static void focus(String what) {
+        for (int i = 0; i < 40; i++) {
+            if (Boolean.TRUE.equals(
+                    browser.executeScript("return document.activeElement.matches(arguments[0])", what))) {
+                return;
+            }
+            new Actions(browser).sendKeys(Keys.TAB).perform();
+        }
+        throw new AssertionError("the tabulator does not come to " + what);
+    }
+
+    private static void tap(WebElement what) {
+        browser.perform(List.of(finger(what).addAction(FINGER.createPointerUp(PointerInput.MouseButton.LEFT.asArg()))));
+    }
+
+    private static void drag(WebElement what, int down) {
+        browser.perform(List.of(finger(what)
+                .addAction(FINGER.createPointerMove(Duration.ofMillis(300), PointerInput.Origin.pointer(), 0, down))
+                .addAction(FINGER.createPointerUp(PointerInput.MouseButton.LEFT.asArg()))));
+    }
+
+    private static Sequence finger(WebElement on) {
+        browser.executeScript("arguments[0].scrollIntoView({block: 'center'})", on);
+        return new Sequence(FINGER, 0)
+                .addAction(FINGER.createPointerMove(Duration.ZERO, PointerInput.Origin.fromElement(on), 0, 0))
+                .addAction(FINGER.createPointerDown(PointerInput.MouseButton.LEFT.asArg()));
     }
 
     private static String phase() {
