@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 final class PointEvaluation {
     private final Recording recording;
     private final Job job;
+    private final MoistAir air;
     private final Situation situation;
     private final Conditions conditions;
     private final double before;
@@ -26,6 +27,7 @@ final class PointEvaluation {
     PointEvaluation(Job job, MoistAir air, Recording recording, double before) {
         this.before = before;
         this.job = job;
+        this.air = air;
         this.recording = recording;
         List<Recording.Row> rows = recording.rows();
         Track dewPoint = Track.of(rows, Recording.Row::dewPoint);
@@ -68,6 +70,9 @@ final class PointEvaluation {
                 .toList();
         if (rows.size() < 2) {
             return Optional.empty();
+        }
+        if (rows.size() < recording.rows().size()) { // the references count where they stand beside a reading
+            return new PointEvaluation(job, air, recording.of(rows), before).of(item, channel);
         }
         Track shown = Track.of(rows, channel.resolution(), r -> shown(r, key));
         return switch (channel.quantity()) {

@@ -30,6 +30,11 @@ public record Recording(Point point, Phase deposit, String depositBy, List<Row> 
         }
     }
 
+    /** The same with some of its rows only. */
+    Recording of(List<Row> some) {
+        return new Recording(point, deposit, depositBy, some, toCome);
+    }
+
     /**
      * One moment. References as they showed, before any correction.
      *

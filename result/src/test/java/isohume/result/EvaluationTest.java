@@ -147,6 +147,29 @@ class EvaluationTest {
                 0.003); // the wiggle no longer cancels to the last digit
     }
 
+    /** The air warms by 0.02 K a row, and the instrument reads 0.1 K too much at the last five rows, where it is read. */
+    @Test
+    void an_instrument_that_is_read_now_and_then_is_compared_with_the_reference_of_those_moments() {
+        Recording whole = recording(1, Direction.ASCENDING, 50.6);
+        List<Recording.Row> rows = new ArrayList<>();
+        for (int i = 0; i < whole.rows().size(); i++) {
+            Recording.Row row = whole.rows().get(i);
+            double celsius = 23 + 0.02 * i;
+            rows.add(new Recording.Row(
+                    row.at(),
+                    row.dewPoint(),
+                    celsius,
+                    row.pressure(),
+                    row.mirrorPressure(),
+                    i < 15 ? Map.of() : Map.of(TEMPERATURE, celsius + 0.1)));
+        }
+        Recording late = new Recording(whole.point(), Phase.WATER, "test", rows);
+        PointResult result = only(Evaluation.of(job(Job.Decision.NONE), List.of(late)), Quantity.TEMPERATURE);
+        assertEquals(0.1, result.error(), 1e-9);
+        assertEquals(23.34, result.reference(), 1e-9);
+        assertEquals(5, result.readings());
+    }
+
     private static Optional<Verdict> verdict(Job.Decision decision, Recording recording) {
         return only(Evaluation.of(job(decision), List.of(recording)), Quantity.RELATIVE_HUMIDITY)
                 .verdict();

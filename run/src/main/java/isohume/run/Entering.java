@@ -116,6 +116,7 @@ public final class Entering {
             case RunFact.TakenBack t -> sheet.without(t.entry(), t.operator() + ": " + t.reason());
             case RunFact.LeftOut l ->
                 sheet.with(new EntrySheet.Omission(l.point(), l.channel(), l.operator(), l.reason()));
+            case RunFact.Wanted w -> sheet;
             case RunFact.Declined d -> sheet;
         };
     }

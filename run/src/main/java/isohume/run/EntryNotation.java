@@ -20,12 +20,18 @@ final class EntryNotation {
     private static final int DECLINED = 52;
     private static final int TAKEN_BACK = 53;
     private static final int LEFT_OUT = 54;
+    private static final int WANTED = 55;
 
     private EntryNotation() {}
 
     static Fact encode(RunFact.OfDisplay fact) {
         ObjectNode node = RunNotation.JSON.createObjectNode();
         return switch (fact) {
+            case RunFact.Wanted w -> {
+                ArrayNode channels = node.put("point", w.point()).putArray("channels");
+                w.channels().forEach(channels::add);
+                yield fact(WANTED, node);
+            }
             case RunFact.Typed t -> fact(TYPED, typed(node, t));
             case RunFact.Declined d ->
                 fact(
@@ -74,6 +80,11 @@ final class EntryNotation {
 
     static RunFact decode(int form, JsonNode node) {
         return switch (form) {
+            case WANTED -> {
+                List<String> channels = new ArrayList<>();
+                node.get("channels").forEach(channel -> channels.add(channel.textValue()));
+                yield new RunFact.Wanted(node.get("point").intValue(), channels);
+            }
             case TYPED -> typed(node);
             case DECLINED ->
                 new RunFact.Declined(

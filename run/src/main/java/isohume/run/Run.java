@@ -14,6 +14,7 @@ import isohume.run.watch.Fault;
 import isohume.run.watch.Measure;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
@@ -273,7 +274,17 @@ public final class Run {
         if (!course.kept()) {
             return enter(Phase.APPROACH, "settling lost: " + hindrance());
         }
-        return course.soaked(time.instant()) ? enter(Phase.RECORD, "soaked") : unlessTooLong();
+        return course.soaked(time.instant()) ? beginRecord() : unlessTooLong();
+    }
+
+    private Optional<RunFact.Finished> beginRecord() {
+        Optional<RunFact.Finished> over = enter(Phase.RECORD, "soaked");
+        List<DisplayedChannel> wanted = course.entries().wanted(course.point());
+        if (!wanted.isEmpty()) {
+            List<String> channels = wanted.stream().map(DisplayedChannel::id).toList();
+            write(new RunFact.Wanted(course.point(), channels));
+        }
+        return over;
     }
 
     private Optional<RunFact.Finished> record() {

@@ -140,6 +140,13 @@ public sealed interface RunFact {
     /** What a person did about a display that only a person can read. */
     sealed interface OfDisplay extends RunFact {}
 
+    /** A record has begun, and a person is asked to read these channels. */
+    record Wanted(int point, List<String> channels) implements OfDisplay {
+        public Wanted {
+            channels = List.copyOf(channels);
+        }
+    }
+
     /**
      * A person read a display, and it was taken.
      *

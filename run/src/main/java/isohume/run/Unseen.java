@@ -27,8 +27,8 @@ final class Unseen {
             List<DisplayEntry> standing =
                     sheet.of(channel).stream().filter(DisplayEntry::stands).toList();
             if (!standing.isEmpty()) {
-                double u = Math.hypot(late(plan, point, channel), moved(standing, channel));
-                all.add(new RunFact.ToCome(channel.id(), 0, u));
+                double u = StrictMath.hypot(late(plan, point, channel), moved(standing, channel));
+                all.add(new RunFact.ToCome(channel.id(), 0, StrictMath.rint(u * 1e6) / 1e6));
             }
         }
         return all;

@@ -99,6 +99,16 @@ class DisplaysTest {
     }
 
     @Test
+    void the_run_writes_down_at_each_record_that_a_person_is_asked() {
+        Run run = rig.begin(started(Rig.PLAN));
+        whenWanted(course -> run.say(shown(right(course))));
+        assertEquals(Ending.COMPLETED, run.carryOut());
+        assertEquals(
+                List.of(new RunFact.Wanted(1, List.of(ID)), new RunFact.Wanted(2, List.of(ID))),
+                facts(RunFact.Wanted.class));
+    }
+
+    @Test
     void the_reading_stands_beside_its_observation_in_the_instruments_unit() {
         Run run = rig.begin(started(Rig.PLAN));
         whenWanted(course -> run.say(shown(right(course))));

@@ -82,6 +82,7 @@ class RunNotationTest {
                 new RunFact.Over(Fault.FROZEN, "A/rh"),
                 new RunFact.Acted(Fault.WATER_LOW, "chamber/water_level", 2, Measure.STOP_AFTER_POINT, "4 % left"),
                 new RunFact.Withdrawn(1, "A/rh stood still"),
+                new RunFact.Wanted(2, List.of("H-1/temperature", "H-1/relative_humidity")),
                 new RunFact.Typed(
                         2,
                         "H-1/temperature",

@@ -258,6 +258,27 @@ class BrowserIT {
     }
 
     @Test
+    void a_display_is_read_on_a_keypad_with_fingers_and_keys_questioned_photographed_and_taken_back() throws Exception {
+        Path data = Files.createTempDirectory("keypad");
+        try (RunningProgram handheld = RunningProgram.with(
+                "demo",
+                "--plan",
+                "../examples/handheld/plan.yaml",
+                "--port",
+                "0",
+                "--speed",
+                "150",
+                "--data",
+                data.toString())) {
+            browser.get(handheld.address());
+            until(() -> !browser.findElements(By.linkText("Type the readings")).isEmpty(), "the wish for a reading");
+            keep("bench-wanted");
+            new Keypad(browser, pictures).readOnePoint(handheld);
+        }
+        browser.get(program.address());
+    }
+
+    @Test
     void an_american_file_and_a_broken_one_are_told_apart() throws Exception {
         ExportedFiles files = new ExportedFiles(Files.createTempDirectory("exports"));
         take(files.american());

@@ -13,8 +13,7 @@ import java.util.Set;
 
 /** A bench's {@code notify}, as a person writes it; described in {@code docs/formats/bench.md}. */
 public final class HookSheet {
-    private static final Set<Occasion> USUAL =
-            EnumSet.of(Occasion.NOTICED, Occasion.HELD, Occasion.POINT, Occasion.ENDED);
+    private static final Set<Occasion> USUAL = EnumSet.complementOf(EnumSet.of(Occasion.OVER));
 
     private HookSheet() {}
 
@@ -46,7 +45,7 @@ public final class HookSheet {
                     .filter(o -> o.name().toLowerCase(Locale.ROOT).equals(word))
                     .findFirst()
                     .orElseThrow(() -> sheet.wrong(
-                            "about", "nothing is called " + word, "use noticed, over, held, point or ended")));
+                            "about", "nothing is called " + word, "use noticed, over, held, point, reading or ended")));
         }
         return about;
     }

@@ -72,6 +72,12 @@ record Notice(String run, long number, Instant at, Occasion occasion, String wha
             case RunFact.Recorded r -> Optional.empty();
             case RunFact.Rested r -> Optional.empty();
             case RunFact.Guarded g -> Optional.empty();
+            case RunFact.Wanted w ->
+                notice(
+                        entry,
+                        Occasion.READING,
+                        "point " + w.point() + " has settled; a person is to read " + String.join(", ", w.channels()),
+                        "Type what the display shows on the Bench page.");
             case RunFact.OfDisplay d -> Optional.empty();
         };
     }

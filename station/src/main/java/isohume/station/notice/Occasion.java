@@ -11,6 +11,8 @@ public enum Occasion {
     HELD,
     /** A point was skipped for a fault, or withdrawn. */
     POINT,
+    /** A person is asked to read a display. */
+    READING,
     /** The run ended, however it did. */
     ENDED
 }

@@ -11,14 +11,17 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import isohume.device.sheet.SheetError;
+import isohume.run.entry.DisplayedChannel;
 import isohume.run.watch.Fault;
 import isohume.run.watch.Measure;
 import isohume.run.watch.Policy;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -52,6 +55,39 @@ class FormsTest {
                 8, Worksheet.read(example.resolve("plan.yaml")).plan().points().size());
         assertEquals("", finds(plans, Files.readString(example.resolve("plan.yaml"))));
         assertEquals("", finds(benches, Files.readString(example.resolve("bench.yaml"))));
+    }
+
+    @Test
+    void the_handheld_examples_plan_and_bench_are_read_and_follow_their_schemas() throws IOException {
+        Path example = TREE.resolve("examples/handheld");
+        Worksheet read = Worksheet.read(example.resolve("plan.yaml"));
+        assertEquals(
+                List.of("C-3310/relative_humidity", "C-3310/temperature"),
+                read.displays().stream().map(DisplayedChannel::id).toList());
+        assertEquals(
+                List.of("A-1042/relative_humidity", "A-1042/temperature"),
+                read.roles().instruments());
+        assertEquals("", finds(plans, Files.readString(example.resolve("plan.yaml"))));
+        assertEquals("", finds(benches, Files.readString(example.resolve("bench.yaml"))));
+    }
+
+    @Test
+    void an_empty_display_is_read_as_usual() {
+        String handheld = plan.replace("device: C-3310.yaml", "display: {}");
+        DisplayedChannel first = read(handheld, bench).displays().getFirst();
+        assertEquals(
+                new DisplayedChannel(
+                        "C-3310/relative_humidity", new BigDecimal("0.1"), Duration.ofSeconds(2), 5, 3.0, 0),
+                first);
+        assertEquals("", finds(plans, handheld));
+    }
+
+    @Test
+    void an_instrument_is_read_by_its_device_or_by_a_person_and_not_by_both() {
+        String both = plan.replace("device: C-3310.yaml", "device: C-3310.yaml\n    display: {}");
+        SheetError refused = assertThrows(SheetError.class, () -> read(both, bench));
+        assertTrue(String.valueOf(refused.getMessage()).contains("by its device already"), refused.getMessage());
+        assertNotEquals("", finds(plans, both));
     }
 
     @Test
@@ -195,6 +231,11 @@ class FormsTest {
                 "points:                      | rules: {interval: 10}\\npoints:",
                 "points:                      | order: {wet: never}\\npoints:",
                 "points:                      | order: {wet-above: 0}\\npoints:",
+                "device: C-3310.yaml          | display: {entries: 1}",
+                "device: C-3310.yaml          | display: {entries: five}",
+                "device: C-3310.yaml          | display: {update-seconds: -1}",
+                "device: C-3310.yaml          | display: {update: 2}",
+                "device: C-3310.yaml          | display: yes",
                 "resolution: 0.01, tolerance: 2.0 | range: [5], resolution: 0.01, tolerance: 2.0",
             })
     void a_spoilt_plan_is_refused_by_both_and_the_reader_names_the_place(String good, String spoilt) {

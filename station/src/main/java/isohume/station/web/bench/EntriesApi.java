@@ -10,6 +10,7 @@ import isohume.run.entry.DisplayedChannel;
 import isohume.run.entry.Photo;
 import isohume.run.entry.Word;
 import isohume.station.web.Desk;
+import jakarta.ws.rs.BadRequestException;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.NotFoundException;
@@ -166,7 +167,10 @@ public final class EntriesApi {
                     + " question is true, it is taken when sent again with confirmed.")
     @APIResponse(responseCode = "201")
     @APIResponse(responseCode = "422")
-    public Response type(Reading reading) {
+    public Response type(@Nullable Reading reading) {
+        if (reading == null) {
+            throw new BadRequestException();
+        }
         boolean confirmed = reading.confirmed() != null && reading.confirmed();
         return answered(new Word.Shown(
                 text(reading.channel()),
@@ -183,7 +187,10 @@ public final class EntriesApi {
     @Operation(summary = "Takes an entry back; the original stays in the record")
     @APIResponse(responseCode = "201")
     @APIResponse(responseCode = "422")
-    public Response takeBack(@RestPath long number, TakingBack taking) {
+    public Response takeBack(@RestPath long number, @Nullable TakingBack taking) {
+        if (taking == null) {
+            throw new BadRequestException();
+        }
         String why = text(taking.reason()).isEmpty() ? "mistyped" : text(taking.reason());
         return answered(new Word.Mistaken(number, text(taking.operator()), why));
     }
@@ -193,7 +200,10 @@ public final class EntriesApi {
     @Operation(summary = "Leaves a display out at the present point")
     @APIResponse(responseCode = "201")
     @APIResponse(responseCode = "422")
-    public Response leaveOut(LeavingOut leaving) {
+    public Response leaveOut(@Nullable LeavingOut leaving) {
+        if (leaving == null) {
+            throw new BadRequestException();
+        }
         return answered(new Word.Omitted(text(leaving.channel()), text(leaving.operator()), text(leaving.reason())));
     }
 

@@ -57,6 +57,10 @@ record Telling(String kind, String text) {
 
     private static Telling display(RunFact.OfDisplay fact) {
         return switch (fact) {
+            case RunFact.Wanted w ->
+                new Telling(
+                        "wanted",
+                        "point " + w.point() + ", to be read by a person: " + String.join(", ", w.channels()));
             case RunFact.Typed t ->
                 new Telling(
                         "typed",
@@ -67,10 +71,10 @@ record Telling(String kind, String text) {
             case RunFact.Declined d ->
                 new Telling("declined", d.channel() + ", " + d.shown() + " by " + d.operator() + ": " + d.why());
             case RunFact.TakenBack t ->
-                new Telling("taken_back", "fact " + t.entry() + ", by " + t.operator() + ": " + t.reason());
+                new Telling("taken back", "fact " + t.entry() + ", by " + t.operator() + ": " + t.reason());
             case RunFact.LeftOut l ->
                 new Telling(
-                        "left_out",
+                        "left out",
                         l.channel() + " at point " + l.point() + ", by " + l.operator() + ": " + l.reason());
         };
     }
