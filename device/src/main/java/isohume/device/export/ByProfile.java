@@ -23,6 +23,7 @@ final class ByProfile implements Rows.Taker {
 
     private final Profile profile;
     private final int width;
+    private final int spare;
     private final List<String> headings;
     private final Doubts doubts;
     private final RawRows rows;
@@ -42,6 +43,7 @@ final class ByProfile implements Rows.Taker {
     ByProfile(Profile profile, int width, List<String> headings, Doubts doubts) {
         this.profile = profile;
         this.width = width;
+        this.spare = profile.delimiter().hidesEmptyCells() ? 0 : 1; // a last cell that is empty may be left out
         this.headings = headings;
         this.doubts = doubts;
         rows = new RawRows(profile.columns().size());
@@ -73,7 +75,7 @@ final class ByProfile implements Rows.Taker {
             return true;
         }
         Optional<Long> at = time(cells);
-        if (at.isEmpty() || tooNarrow(cells) || cells.size() > width + 1) {
+        if (at.isEmpty() || tooNarrow(cells) || cells.size() > width + spare) {
             odd.add(oddRow(cells, line, at.isPresent()));
             return odd.size() < 1000;
         }
@@ -90,7 +92,7 @@ final class ByProfile implements Rows.Taker {
     }
 
     private boolean tooNarrow(List<String> cells) {
-        return cells.size() < width - 1 || profile.columns().stream().anyMatch(c -> c.number() > cells.size());
+        return cells.size() < width - spare || profile.columns().stream().anyMatch(c -> c.number() > cells.size());
     }
 
     private boolean repeatsHeadings(List<String> cells) {

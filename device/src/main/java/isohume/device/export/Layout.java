@@ -4,11 +4,13 @@ package isohume.device.export;
 import isohume.device.export.Question.Choice;
 import isohume.device.export.TimeColumns.Counting;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * Where in a file the readings are.
@@ -34,15 +36,20 @@ record Layout(
     static Optional<Layout> of(List<String> lines, Doubts doubts) {
         List<Layout> found = new ArrayList<>();
         for (Delimiter delimiter : Delimiter.values()) {
-            new Search(delimiter, lines).layout().ifPresent(found::add);
+            if (!delimiter.hidesEmptyCells()) {
+                new Search(delimiter, lines).layout().ifPresent(found::add);
+            }
+        }
+        if (found.isEmpty()) {
+            byBlanks(lines).ifPresent(found::add);
         }
         if (found.isEmpty()) {
             doubts.wrong(
                     0,
                     0,
                     "no rows of readings were found in the first " + lines.size() + " lines",
-                    "a row needs a date, a time of the day and a number, with semicolons, tabs, commas or bars between"
-                            + " them");
+                    "a row needs a date, a time of the day and a number, with semicolons, tabs, commas, bars or blanks"
+                            + " between them");
             return Optional.empty();
         }
         if (found.size() == 1) {
@@ -62,10 +69,32 @@ record Layout(
                         .findFirst());
     }
 
+    /** Set apart by blanks; by wide ones, if only these make rows that are all alike, or have headings over them. */
+    private static Optional<Layout> byBlanks(List<String> lines) {
+        Optional<Layout> wide = new Search(Delimiter.BLANKS, lines).layout().filter(l -> l.width > 1);
+        Optional<Layout> any = new Search(Delimiter.BLANK, lines).layout();
+        if (wide.isEmpty() || any.isEmpty()) {
+            return wide.or(() -> any);
+        }
+        Comparator<Layout> better =
+                Comparator.<Layout>comparingInt(l -> l.uneven(lines)).thenComparing(l -> l.names.isEmpty());
+        return better.compare(any.get(), wide.get()) < 0 ? any : wide;
+    }
+
+    /** Rows with a time that have more or fewer cells than most. */
+    private int uneven(List<String> lines) {
+        return (int) lines.subList(first - 1, lines.size()).stream()
+                .map(delimiter::cells)
+                .filter(cells -> times.getFirst().in(cells) && cells.size() != width)
+                .count();
+    }
+
     /** A line above with fewer cells than the readings gives away that commas stand before the tenths, too. */
     private void refuseCommasForTenths(List<String> lines, Doubts doubts) {
         int above = first - 2;
-        if (delimiter != Delimiter.COMMA || !names.isEmpty() || above < 0) {
+        List<String> row = delimiter.cells(lines.get(first - 1));
+        boolean lastIsEmpty = !row.isEmpty() && row.getLast().isBlank();
+        if (delimiter != Delimiter.COMMA || names.size() >= width || above < 0 || lastIsEmpty) {
             return;
         }
         List<String> cells = delimiter.cells(lines.get(above));
@@ -95,6 +124,9 @@ record Layout(
 
     /** The search for rows of readings with one delimiter. */
     private static final class Search {
+        private static final Pattern TIME = Pattern.compile(
+                "(?iu)(^|[^\\p{L}])(date|time|datum|zeit|uhrzeit|datetime|timestamp|heure|hora|ora|fecha|data|tijd)([^\\p{L}]|$)");
+
         private final Delimiter delimiter;
         private final List<String> lines;
         private final List<List<String>> rows;
@@ -170,12 +202,12 @@ record Layout(
             }
             int width = width(times.getFirst(), start);
             int above = filledAbove(start);
-            List<String> names = heading(above, width);
+            List<String> names = heading(above, times.getFirst(), width);
             List<String> units = List.of();
             int first = above;
             if (!names.isEmpty() && isUnits(names)) {
                 int higher = filledAbove(above);
-                List<String> higherNames = heading(higher, width);
+                List<String> higherNames = heading(higher, times.getFirst(), width);
                 if (!higherNames.isEmpty()) {
                     units = names;
                     names = higherNames;
@@ -206,7 +238,7 @@ record Layout(
         }
 
         /** The row as headings: about as wide as the readings, and no numbers in it. */
-        private List<String> heading(int row, int width) {
+        private List<String> heading(int row, TimeColumns time, int width) {
             if (row < 0) {
                 return List.of();
             }
@@ -216,9 +248,23 @@ record Layout(
                 filled--;
             }
             boolean words = cells.stream().noneMatch(c -> DecimalSign.isNumber(c.strip()) && !c.matches(".*\\p{L}.*"));
-            return filled >= Math.max(2, width - 1) && filled <= width + 1 && words && cells.size() > 1
-                    ? cells.subList(0, filled)
-                    : List.of();
+            int spare = delimiter.hidesEmptyCells() ? 0 : 1;
+            boolean fits = filled >= Math.max(2, width - spare) && filled <= width + spare && cells.size() > 1;
+            return fits && words && (filled == width || !shifted(cells, time)) ? cells.subList(0, filled) : List.of();
+        }
+
+        /** Whether headings that are more or fewer than the columns stand over the wrong ones, by those of the time. */
+        private static boolean shifted(List<String> cells, TimeColumns time) {
+            List<Integer> said = new ArrayList<>();
+            for (int i = 0; i < cells.size(); i++) {
+                if (TIME.matcher(cells.get(i)).find()) {
+                    said.add(i + 1);
+                }
+            }
+            return time.half() > 0
+                    || !said.stream().allMatch(time::has)
+                    || (!said.isEmpty() && !said.contains(time.clock()))
+                    || (said.isEmpty() && time.clock() != time.date());
         }
 
         private static boolean isUnits(List<String> cells) {

@@ -27,7 +27,7 @@ final class ProfileSheet {
 
     static Profile read(String document, String name) {
         Sheet sheet = Sheet.parse(document, name);
-        int version = sheet.whole("import-profile", 1, 1);
+        int version = sheet.whole("import-profile", 1, 2);
         int headings = sheet.whole("heading-rows", 0, 2);
         Profile profile = new Profile(
                 sheet.text("title"),
@@ -41,7 +41,7 @@ final class ProfileSheet {
                 sheet.has("gaps") ? new HashSet<>(sheet.texts("gaps")) : Set.of(),
                 sheet.oneOfOr("doubled-rows", Doubled.class, Doubled.ASK));
         sheet.refuseOthers();
-        assert version == 1;
+        assert version >= 1;
         return profile;
     }
 
@@ -57,11 +57,16 @@ final class ProfileSheet {
         Counting counting = sheet.oneOf("counting", Counting.class);
         Sheet date = sheet.section("date");
         Sheet clock = sheet.optional("clock-column").orElse(date);
+        Optional<Sheet> half = sheet.optional("half-column");
         TimeColumns columns = new TimeColumns(
-                counting, date.whole("column", 1, MOST_COLUMNS), clock.whole("column", 1, MOST_COLUMNS));
+                counting,
+                date.whole("column", 1, MOST_COLUMNS),
+                clock.whole("column", 1, MOST_COLUMNS),
+                half.map(h -> h.whole("column", 1, MOST_COLUMNS)).orElse(0));
         List<String> said = List.of(heading(date, headings), heading(clock, headings));
         date.refuseOthers();
         clock.refuseOthers();
+        half.ifPresent(Sheet::refuseOthers);
         Profile.Times times = new Profile.Times(
                 columns,
                 said,
@@ -117,7 +122,10 @@ final class ProfileSheet {
     }
 
     static String write(Profile profile) {
-        StringBuilder text = new StringBuilder("import-profile: 1\n");
+        StringBuilder text = new StringBuilder();
+        boolean second = profile.delimiter().hidesEmptyCells()
+                || profile.times().columns().half() > 0;
+        line(text, "import-profile", second ? "2" : "1"); // so that older programs read what they can
         line(text, "title", quoted(profile.title()));
         line(text, "encoding", profile.encoding().name());
         line(text, "delimiter", Doubts.word(profile.delimiter()));
@@ -154,6 +162,9 @@ final class ProfileSheet {
             text.append("  clock-column: {column: ").append(times.columns().clock());
             heading(text, times.headings().getLast());
             text.append("}\n");
+        }
+        if (times.columns().half() > 0) {
+            line(text, "  half-column", "{column: " + times.columns().half() + "}");
         }
         if (times.columns().counting() == Counting.CALENDAR) {
             line(text, "  date-order", Doubts.word(times.order()));

@@ -172,7 +172,7 @@ final class Recognition {
         List<LoggedColumn> columns = new ArrayList<>();
         List<ColumnSaid> others = new ArrayList<>();
         for (int number = 1; number <= layout.width(); number++) {
-            if (number != times.date() && number != times.clock()) {
+            if (!times.has(number)) {
                 ColumnSaid said = new ColumnSaid(layout, survey.column(number), number, doubts);
                 said.column(columns).ifPresentOrElse(columns::add, () -> others.add(said));
             }

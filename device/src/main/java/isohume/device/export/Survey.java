@@ -35,7 +35,7 @@ final class Survey implements Rows.Taker {
                             dates.add(stamp, line, cells.get(times.date() - 1).strip()));
         }
         for (int i = 0; i < width; i++) {
-            if (i + 1 != times.date() && i + 1 != times.clock()) {
+            if (!times.has(i + 1)) {
                 columns.get(i).add(DecimalSign.bare(cells.get(i)), line);
             }
         }

@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /**
@@ -14,8 +15,9 @@ import java.util.stream.IntStream;
  *
  * @param date the column's number, from 1
  * @param clock the column with the time of the day; as {@code date} where one column has both
+ * @param half the column that says AM or PM; 0 where it stands with the time, or the day has 24 hours
  */
-public record TimeColumns(Counting counting, int date, int clock) {
+public record TimeColumns(Counting counting, int date, int clock, int half) {
     /** How a time is written. */
     public enum Counting {
         /** As a date and a time of the day. */
@@ -29,19 +31,38 @@ public record TimeColumns(Counting counting, int date, int clock) {
     }
 
     private static final BigDecimal DAY = BigDecimal.valueOf(86_400_000);
+    private static final Pattern HALF = Pattern.compile("[AaPp]\\.? ?[Mm]\\.?");
+
+    TimeColumns(Counting counting, int date, int clock) {
+        this(counting, date, clock, 0);
+    }
+
+    /** Whether a column is one of these. */
+    boolean has(int column) {
+        return column == date || column == clock || column == half;
+    }
 
     /** The stamp of a row, if the row has one. */
     Optional<Stamp> stamp(List<String> cells) {
-        if (cells.size() < Math.max(date, clock)) {
+        if (cells.size() < Math.max(half, Math.max(date, clock))) {
             return Optional.empty();
         }
-        Optional<Stamp> day = Stamp.of(cells.get(date - 1));
-        if (clock == date) {
-            return day.filter(s -> s.date().isPresent() && s.time().isPresent());
+        String time = cells.get(clock - 1);
+        if (half > 0) {
+            String said = cells.get(half - 1).strip();
+            if (!HALF.matcher(said).matches()) {
+                return Optional.empty();
+            }
+            time = time + " " + said;
         }
-        return day.filter(s -> s.date().isPresent() && s.time().isEmpty())
-                .flatMap(d -> Stamp.of(cells.get(clock - 1))
-                        .filter(c -> c.time().isPresent() && c.date().isEmpty())
+        if (clock == date) {
+            return Stamp.of(time).filter(s -> s.date().isPresent() && s.time().isPresent());
+        }
+        Optional<Stamp> clocked = Stamp.of(time);
+        return Stamp.of(cells.get(date - 1))
+                .filter(s -> s.date().isPresent() && s.time().isEmpty())
+                .flatMap(d -> clocked.filter(
+                                c -> c.time().isPresent() && c.date().isEmpty())
                         .map(d::with));
     }
 
@@ -90,19 +111,34 @@ public record TimeColumns(Counting counting, int date, int clock) {
     /** The columns that may be the time of a row, in the row's order. */
     static List<TimeColumns> possibleIn(List<String> cells) {
         List<Optional<Stamp>> stamps = cells.stream().map(Stamp::of).toList();
+        int half = half(cells);
         List<TimeColumns> whole = columns(
                         stamps, s -> s.date().isPresent() && s.time().isPresent())
                 .stream()
-                .map(n -> new TimeColumns(Counting.CALENDAR, n, n))
+                .map(n -> new TimeColumns(Counting.CALENDAR, n, n, half))
                 .toList();
         if (!whole.isEmpty()) {
             return whole;
         }
         List<Integer> clocks = columns(stamps, s -> s.date().isEmpty());
         List<TimeColumns> pairs = columns(stamps, s -> s.date().isPresent()).stream()
-                .flatMap(d -> clocks.stream().map(c -> new TimeColumns(Counting.CALENDAR, d, c)))
+                .flatMap(d -> clocks.stream().map(c -> new TimeColumns(Counting.CALENDAR, d, c, half)))
                 .toList();
         return pairs;
+    }
+
+    /** The one cell that says AM or PM; 0 if there is none, or more than one. */
+    private static int half(List<String> cells) {
+        int found = 0;
+        for (int i = 0; i < cells.size(); i++) {
+            if (HALF.matcher(cells.get(i).strip()).matches()) {
+                if (found > 0) {
+                    return 0;
+                }
+                found = i + 1;
+            }
+        }
+        return found;
     }
 
     private static List<Integer> columns(List<Optional<Stamp>> stamps, Predicate<Stamp> which) {

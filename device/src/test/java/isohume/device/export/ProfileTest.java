@@ -67,7 +67,7 @@ class ProfileTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "import-profile: 2 | import-profile: 1 | 1:17",
+                "import-profile: 3 | import-profile: 1 | 1:17",
                 "encoding: klingon-8 | encoding: windows-1252 | 3:11",
                 "delimiter: dash | delimiter: semicolon | 4:12",
                 "decimal-sign: dot | decimal-sign: comma | 5:15",

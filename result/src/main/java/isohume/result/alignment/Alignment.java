@@ -7,7 +7,7 @@ public sealed interface Alignment {
      * The clocks are aligned.
      *
      * @param offset the logger's clock minus the reference's at {@code at}, in seconds
-     * @param expanded that the offset is uncertain by, in seconds, for a coverage of about 95 %
+     * @param expanded that the offset is uncertain by, in seconds, for a coverage of at least about 95 %
      * @param at the time on the logger's clock for which the offset holds, in seconds
      * @param drift by which the offset grows, in seconds per day
      * @param driftExpanded that the drift is uncertain by, in seconds per day

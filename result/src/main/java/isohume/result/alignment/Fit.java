@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.result.alignment;
 
-import org.jspecify.annotations.Nullable;
-
 /**
- * How well a logger's readings are what the reference showed at other times, but for a gain, a level and a little creep:
- * y = level + gain (x + creep·slow), where slow is the reference with a lag of an hour.
+ * How well a logger's readings are what the reference showed at other times, but for a gain, a little creep and a level
+ * that wanders: y = level + gain (x + creep·slow), where slow is the reference with a lag of an hour. What can be
+ * foretold of the level tells nothing, so a sensor that creeps otherwise than modelled spoils no quick change.
  */
 final class Fit {
     /** Both measure the same quantity, so a gain far from 1 is no likeness. */
@@ -15,41 +14,38 @@ final class Fit {
     private static final double MOST_CREEP = 0.1;
     private static final double SLOW = 3600;
     private static final double DAY = 86_400;
+    private static final double[] WANDERS = {0, 1e-4, 1e-3, 1e-2, 0.1, 1, 10};
 
     private final TimedValues logger;
+    private final double interval;
     private final double middle;
     private final double floor;
-    private final @Nullable Replay slow;
+    private final Replay slow;
+    private double wander = 0.01;
     private int count;
-    private double level;
     private double gain;
     private double creep;
     private double spread;
+    private double logVariance;
+    private double anchor;
+    private double counted = 1;
 
-    private Fit(TimedValues logger, @Nullable Replay slow) {
+    Fit(TimedValues logger, Replay reference) {
         this.logger = logger;
+        this.interval = logger.interval();
         this.middle = logger.middle();
-        this.slow = slow;
+        this.slow = reference.lagging(SLOW);
         double quantum = Math.max(logger.resolution(), 1e-6);
         this.floor = quantum * quantum / 12;
+        anchor(reference, 1);
     }
 
-    /** A fit without creep. */
-    static Fit plain(TimedValues logger) {
-        return new Fit(logger, null);
-    }
-
-    /** A fit with creep after the reference's changes. */
-    static Fit creeping(TimedValues logger, Replay reference) {
-        return new Fit(logger, reference.lagging(SLOW, 1));
-    }
-
-    /** Readings that fell on known times in the last fit. */
+    /** Readings that told something new in the last fit. */
     int count() {
         return count;
     }
 
-    /** Mean square about the mean of the readings in the last fit. */
+    /** Mean square of what is new in those readings, with nothing taken from the reference. */
     double spread() {
         return spread;
     }
@@ -59,89 +55,100 @@ final class Fit {
         return at - offset - drift * (at - middle) / DAY;
     }
 
-    /** Mean square of what is left over, at an offset in the middle of the record and a drift in seconds per day. */
+    /**
+     * Mean square of what is left over, at an offset in the middle of the record and a drift in seconds per day. A long
+     * lag leaves little of the reference's noise, which is no sign that the sensor has one, so that is added again; noise
+     * that a late reference would raise is taken off, up to as much.
+     */
     double leftOver(Replay replay, double offset, double drift, int from, int to) {
         Sums sums = new Sums();
+        Whitening white = new Whitening(wander, 3);
+        double before = 0;
         for (int i = from; i < to; i++) {
             double at = time(i, offset, drift);
             double x = replay.at(at);
             if (!Double.isNaN(x)) {
-                sums.add(x, slow == null ? 0 : slow.at(at), logger.value(i));
+                if (white.add((at - before) / interval, x, slow.at(at), logger.value(i))) {
+                    sums.add(white.news(0), white.news(1), white.news(2));
+                }
+                before = at;
             }
         }
         count = (int) sums.n;
         if (count < 5) {
             return Double.POSITIVE_INFINITY;
         }
-        spread = sums.yy() / count + floor;
+        logVariance = white.logVariance();
+        spread = sums.yy / count + floor;
         creep = Math.clamp(sums.creep(), 0, MOST_CREEP);
         gain = Math.clamp(sums.gain(creep), LEAST_GAIN, MOST_GAIN);
-        level = sums.level(gain, creep);
-        return Math.max(0, sums.leftOver(gain, creep)) / count + floor;
-    }
-
-    private double residual(Replay replay, double at, double shown) {
-        double x = replay.at(at) + (slow == null ? 0 : creep * slow.at(at));
-        return shown - level - gain * x;
+        double mean = Math.max(0, sums.leftOver(gain, creep)) / count + floor;
+        return Math.max(mean / 2, mean + counted * gain * gain * Math.max(-anchor, anchor - replay.noise()));
     }
 
     /**
-     * How many independent readings each fitted one is worth, by the likeness of neighbouring residuals (first-order
-     * autoregression): (1 - r) / (1 + r).
+     * Counts the reference's noise as if it were as great everywhere as in this replay of it.
+     *
+     * @param share how much of that, 0 to 1
      */
-    double worth(Replay replay, double offset, double drift) {
-        double unused = leftOver(replay, offset, drift, 0, logger.size());
-        double before = Double.NaN;
-        double products = 0;
-        double squares = 0;
+    void anchor(Replay replay, double share) {
+        anchor = replay.noise();
+        counted = share;
+    }
+
+    /** Mean square of what is new in all of the logger's readings, with nothing taken from the reference. */
+    double unaided() {
+        Whitening white = new Whitening(wander, 1);
+        double sum = floor;
         for (int i = 0; i < logger.size(); i++) {
-            double residual = residual(replay, time(i, offset, drift), logger.value(i));
-            if (!Double.isNaN(residual)) {
-                squares += residual * residual;
-                products += Double.isNaN(before) ? 0 : residual * before;
+            double intervals = i == 0 ? 0 : (logger.seconds(i) - logger.seconds(i - 1)) / interval;
+            if (white.add(intervals, logger.value(i))) {
+                sum += white.news(0) * white.news(0) / (logger.size() - 1);
             }
-            before = residual;
         }
-        double r = squares > 0 ? Math.clamp(products / squares + 1.0 / count, 0, 0.99) : 0;
-        return Math.max(4.0 / count, (1 - r) / (1 + r));
+        return sum;
     }
 
-    /**
-     * How much greater the mean square left over is where the offset shows, that is where the record changes quickly,
-     * than it is on the whole; at least 1. Lags of another form than the fitted one leave their traces there. A few such
-     * readings tell their own scatter badly, so it is raised for the three parameters that they decide.
-     */
-    double excess(Replay replay, double offset, double drift, int from, int to) {
-        double mean = leftOver(replay, offset, drift, from, to);
-        double weights = 0;
-        double weighted = 0;
-        double fourth = 0;
-        double beside = logger.interval() / 8;
+    /** Takes the wander of the level that makes what is left over at a place the likeliest. */
+    void learn(Replay shown, Place place, int from, int to) {
+        double likeliest = wander;
+        double least = Double.POSITIVE_INFINITY;
+        for (double tried : WANDERS) {
+            wander = tried;
+            double mean = leftOver(shown, place.offset(), place.drift(), from, to);
+            double unlikely = count * Math.log(mean) + logVariance;
+            if (unlikely < least) {
+                least = unlikely;
+                likeliest = tried;
+            }
+        }
+        wander = likeliest;
+    }
+
+    /** How far what is left over at a place is to be believed. */
+    Trust trust(Replay shown, Place place, int from, int to) {
+        double mean = leftOver(shown, place.offset(), place.drift(), from, to);
+        double beside = interval / 8;
+        Whitening white = new Whitening(wander, 4);
+        Trust.Residuals residuals = new Trust.Residuals();
+        double before = 0;
         for (int i = from; i < to; i++) {
-            double at = time(i, offset, drift);
-            double slope = replay.at(at + beside) - replay.at(at - beside);
-            double residual = residual(replay, at, logger.value(i));
-            if (!Double.isNaN(residual) && !Double.isNaN(slope)) {
-                double weight = slope * slope;
-                weights += weight;
-                weighted += weight * residual * residual;
-                fourth += weight * weight;
+            double at = time(i, place.offset(), place.drift());
+            double x = shown.at(at);
+            double slope = shown.at(at + beside) - shown.at(at - beside);
+            if (!Double.isNaN(x) && !Double.isNaN(slope)) {
+                if (white.add((at - before) / interval, x, slow.at(at), logger.value(i), slope)) {
+                    residuals.add(white.news(2) - gain * (white.news(0) + creep * white.news(1)), white.news(3));
+                }
+                before = at;
             }
         }
-        if (!(weights > 0)) {
-            return 1;
-        }
-        double telling = weights * weights / fourth;
-        double scarce = telling > 6 ? telling / (telling - 3) : 2;
-        return Math.max(1, (weighted / weights + floor) / mean) * scarce;
+        return residuals.trust(mean, floor);
     }
 
-    /** Sums of products of the reference x, the slow reference z and the logger's readings y. */
+    /** Sums of products of what is new in the reference x, the slow reference z and the logger's readings y. */
     private static final class Sums {
         private double n;
-        private double x;
-        private double y;
-        private double z;
         private double xx;
         private double xy;
         private double xz;
@@ -151,9 +158,6 @@ final class Fit {
 
         void add(double one, double late, double shown) {
             n++;
-            x += one;
-            y += shown;
-            z += late;
             xx += one * one;
             xy += one * shown;
             xz += one * late;
@@ -162,43 +166,27 @@ final class Fit {
             zz += late * late;
         }
 
-        private double about(double product, double a, double b) {
-            return product - a * b / n;
-        }
-
-        double yy() {
-            return about(yy, y, y);
-        }
-
         /** Creep as a share of the gain, by least squares; 0 where it cannot be told. */
         double creep() {
-            double sxx = about(xx, x, x);
-            double sxz = about(xz, x, z);
-            double szz = about(zz, z, z);
-            double sxy = about(xy, x, y);
-            double syz = about(yz, y, z);
-            double determinant = sxx * szz - sxz * sxz;
-            if (!(determinant > 1e-9 * sxx * szz)) {
+            double determinant = xx * zz - xz * xz;
+            if (!(determinant > 1e-9 * xx * zz)) {
                 return 0;
             }
-            double onX = (sxy * szz - syz * sxz) / determinant;
-            double onZ = (syz * sxx - sxy * sxz) / determinant;
+            double onX = (xy * zz - yz * xz) / determinant;
+            double onZ = (yz * xx - xy * xz) / determinant;
             return onX > 0 ? onZ / onX : 0;
         }
 
-        double gain(double creep) {
-            double square = about(xx, x, x) + 2 * creep * about(xz, x, z) + creep * creep * about(zz, z, z);
-            return square > 0 ? (about(xy, x, y) + creep * about(yz, y, z)) / square : 1;
+        private double square(double creep) {
+            return xx + 2 * creep * xz + creep * creep * zz;
         }
 
-        double level(double gain, double creep) {
-            return (y - gain * (x + creep * z)) / n;
+        double gain(double creep) {
+            return square(creep) > 0 ? (xy + creep * yz) / square(creep) : 1;
         }
 
         double leftOver(double gain, double creep) {
-            double square = about(xx, x, x) + 2 * creep * about(xz, x, z) + creep * creep * about(zz, z, z);
-            double product = about(xy, x, y) + creep * about(yz, y, z);
-            return yy() - 2 * gain * product + gain * gain * square;
+            return yy - 2 * gain * (xy + creep * yz) + gain * gain * square(creep);
         }
     }
 }

@@ -2,205 +2,154 @@
 package isohume.result.alignment;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.SplittableRandom;
 import java.util.function.ToDoubleFunction;
 
 /**
- * The likelihood of offset, lags and drift on a grid about the likely ones, averaged over lags and drift. σ is not known
+ * The likelihood of offset, lags and drift about the likeliest place, averaged over lags and drift. σ is not known
  * either, so the likelihood is the mean square left over to the power of minus half the independent readings (the
- * marginal one for a flat prior of ln σ). The grid is drawn closer about what is likely, several times.
+ * marginal one for a flat prior of ln σ). How much of what is left over is the reference's noise is not known: half of the
+ * way none of it is counted, the other half all.
+ *
+ * <p>Drawn by a flock of walkers, each of which is moved along the line to another one, so that narrow ridges are walked
+ * as easily as wide ones: J. Goodman and J. Weare, Ensemble samplers with affine invariance, Comm. Appl. Math. Comp. Sci.
+ * 5 (2010) 65 (from memory). The seed is always the same, so the same records give the same answer.
  */
 final class Likelihood {
-    private static final double LEAST_LAG = 5;
-    private static final double MOST_LAG = 2880;
+    private static final long SEED = 18;
+    private static final int WALKERS = 32;
+    private static final int LOST = 80; // rounds in which the walkers find their way
+    private static final int ROUNDS = 200;
+    private static final int UNKNOWNS = 5;
+    private static final double STRETCH = 2;
+    private static final double DAY = 86_400;
 
-    /** How late the reference itself may be, in seconds: a mirror with its line, a thermometer in air (common practice). */
-    private static final double MOST_LATE = 120;
+    private final Replay replay;
+    private final Fit fit;
+    private final TimedValues logger;
+    private final SplittableRandom random = new SplittableRandom(SEED);
+    private final boolean drifts;
+    private final Trust trust;
+    private final double lowestLeft;
+    private final int from;
+    private final int to;
+    private final List<Place> places = new ArrayList<>();
 
-    private static final double COUNTS = 16; // what is less likely than this, in Δχ², adds nothing
-    private static final int CLOSER = 4;
-    private static final int OFFSETS = 48;
-    private static final int LAGS = 8;
-    private static final int FIRST_LAGS = 16;
-    private static final int LATES = 4;
-    private static final int DRIFTS = 4;
-
-    private final List<Cell> cells;
-
-    /** One place of the grid. A lag may be one of first order or two equal ones after another. */
-    private record Cell(double offset, double logLag, int stages, double late, double drift, double unlikely) {}
-
-    /** Where the grid reaches. */
-    private static final class Reach {
-        private final double[] offsets;
-        private final double[] logLags;
-        private final double[] lates;
-        private final double[] drifts;
-
-        Reach(double[] offsets, double[] logLags, double[] lates, double[] drifts) {
-            this.offsets = offsets;
-            this.logLags = logLags;
-            this.lates = lates;
-            this.drifts = drifts;
+    private Likelihood(Scan scan, Replay replay, Fit fit, TimedValues logger) {
+        this.replay = replay;
+        this.fit = fit;
+        this.logger = logger;
+        Place best = scan.best();
+        double about = Math.max(logger.interval(), 60);
+        int first = 0;
+        int end = logger.size();
+        while (first < end && !partnered(best.offset(), about, logger.seconds(first))) {
+            first++;
         }
-    }
-
-    private Likelihood(List<Cell> cells) {
-        this.cells = cells;
-    }
-
-    static Likelihood of(Scan scan, Replay replay, TimedValues logger) {
-        Fit fit = Fit.creeping(logger, replay);
-        int[] ends = partnered(scan, replay, logger);
-        Reach reach = new Reach(
-                even(scan.lowest(), scan.highest(), OFFSETS),
-                even(Math.log(LEAST_LAG), Math.log(MOST_LAG), FIRST_LAGS),
-                even(0, MOST_LATE, LATES),
-                even(-Scan.MOST_DRIFT, Scan.MOST_DRIFT, DRIFTS));
-        double worth = scan.worth();
-        List<Cell> cells = List.of();
-        for (int round = CLOSER; round >= 0; round--) {
-            cells = grid(reach, replay, fit, ends, worth, COUNTS * (1 << round));
-            Cell best = cells.stream()
-                    .min(Comparator.comparingDouble(Cell::unlikely))
-                    .orElseThrow();
-            Replay shown = replay(replay, best);
-            worth = fit.worth(shown, best.offset, best.drift)
-                    / fit.excess(shown, best.offset, best.drift, ends[0], ends[1]);
-            reach = round == 0 ? reach : closer(reach, cells);
+        while (end > first && !partnered(best.offset(), about, logger.seconds(end - 1))) {
+            end--;
         }
-        return new Likelihood(cells);
+        from = first;
+        to = end;
+        drifts = Place.MOST_DRIFT * (logger.last() - logger.first()) / 2 / DAY > logger.interval() / 20;
+        fit.anchor(best.shown(replay), 0);
+        trust = fit.trust(best.shown(replay), best, from, to);
+        lowestLeft = fit.leftOver(best.shown(replay), best.offset(), best.drift(), from, to);
+        walk(best);
+        fit.anchor(best.shown(replay), 1);
+        walk(best);
     }
 
-    /** The readings that have a partner at every likely offset, so that all offsets are judged by the same ones. */
-    private static int[] partnered(Scan scan, Replay replay, TimedValues logger) {
-        int from = 0;
-        int to = logger.size();
-        while (from < to && !both(scan, replay, logger.seconds(from))) {
-            from++;
+    static Likelihood of(Scan scan, Replay replay, Fit fit, TimedValues logger) {
+        return new Likelihood(scan, replay, fit, logger);
+    }
+
+    /** Whether a reading has a partner also at the offsets about one, so that all of these are judged by the same ones. */
+    private boolean partnered(double offset, double about, double seconds) {
+        return !Double.isNaN(replay.at(seconds - offset - about)) && !Double.isNaN(replay.at(seconds - offset + about));
+    }
+
+    private void walk(Place best) {
+        Place[] walkers = new Place[WALKERS];
+        double[] unlikely = new double[WALKERS];
+        for (int i = 0; i < WALKERS; i++) {
+            walkers[i] = i == 0 ? best : scattered(best);
+            unlikely[i] = unlikely(walkers[i]);
         }
-        while (to > from && !both(scan, replay, logger.seconds(to - 1))) {
-            to--;
-        }
-        return new int[] {from, to};
-    }
-
-    private static boolean both(Scan scan, Replay replay, double seconds) {
-        return !Double.isNaN(replay.at(seconds - scan.lowest())) && !Double.isNaN(replay.at(seconds - scan.highest()));
-    }
-
-    private static double[] even(double low, double high, int steps) {
-        double[] even = new double[steps + 1];
-        Arrays.setAll(even, i -> low + (high - low) * i / steps);
-        return even;
-    }
-
-    private static Replay replay(Replay replay, Cell cell) {
-        double lag = Math.exp(cell.logLag);
-        Replay lagging = replay.lagging(lag, cell.stages);
-        return cell.stages == 1 ? replay.beside(lagging, cell.late / lag) : lagging;
-    }
-
-    private static List<Cell> grid(Reach reach, Replay replay, Fit fit, int[] ends, double worth, double counts) {
-        List<Cell> cells = new ArrayList<>();
-        for (double logLag : reach.logLags) {
-            double lag = Math.exp(logLag);
-            Replay lagging = replay.lagging(lag, 1);
-            for (double late : reach.lates) {
-                fill(
-                        reach,
-                        replay.beside(lagging, late / lag),
-                        new Cell(0, logLag, 1, late, 0, 0),
-                        fit,
-                        ends,
-                        worth,
-                        cells);
+        for (int round = 0; round < ROUNDS; round++) {
+            for (int i = 0; i < WALKERS; i++) {
+                int other = (i + 1 + random.nextInt(WALKERS - 1)) % WALKERS;
+                double root =
+                        1 / Math.sqrt(STRETCH) + random.nextDouble() * (Math.sqrt(STRETCH) - 1 / Math.sqrt(STRETCH));
+                double stretch = root * root;
+                Place next = walkers[other].beyond(walkers[i], stretch);
+                if (next.possible()) {
+                    double there = unlikely(next);
+                    double chance = (UNKNOWNS - 1) * StrictMath.log(stretch) - (there - unlikely[i]) / 2;
+                    if (StrictMath.log(1 - random.nextDouble()) < chance) {
+                        walkers[i] = next;
+                        unlikely[i] = there;
+                    }
+                }
             }
-            fill(reach, replay.lagging(lag, 2), new Cell(0, logLag, 2, 0, 0, 0), fit, ends, worth, cells);
-        }
-        double least = cells.stream().mapToDouble(Cell::unlikely).min().orElse(0);
-        return cells.stream()
-                .filter(c -> c.unlikely - least <= counts)
-                .map(c -> new Cell(c.offset, c.logLag, c.stages, c.late, c.drift, c.unlikely - least))
-                .toList();
-    }
-
-    private static void fill(Reach reach, Replay shown, Cell at, Fit fit, int[] ends, double worth, List<Cell> into) {
-        for (double drift : reach.drifts) {
-            for (double offset : reach.offsets) {
-                double unlikely =
-                        worth * (ends[1] - ends[0]) * Math.log(fit.leftOver(shown, offset, drift, ends[0], ends[1]));
-                into.add(new Cell(offset, at.logLag, at.stages, at.late, drift, unlikely));
+            if (round >= LOST) {
+                places.addAll(List.of(walkers));
             }
         }
     }
 
-    private static Reach closer(Reach before, List<Cell> cells) {
-        return new Reach(
-                about(before.offsets, cells, Cell::offset, OFFSETS, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY),
-                about(before.logLags, cells, Cell::logLag, LAGS, Math.log(LEAST_LAG), Math.log(MOST_LAG)),
-                about(before.lates, cells, Cell::late, LATES, 0, MOST_LATE),
-                about(before.drifts, cells, Cell::drift, DRIFTS, -Scan.MOST_DRIFT, Scan.MOST_DRIFT));
+    private Place scattered(Place best) {
+        return best.moved(
+                        between(-1, 1) * logger.interval() / 10,
+                        between(-0.3, 0.3),
+                        between(-Place.MOST_HOUSING, Place.MOST_HOUSING),
+                        between(-30, 30),
+                        drifts ? between(-Place.MOST_DRIFT, Place.MOST_DRIFT) : 0)
+                .drifting(drifts);
     }
 
-    /** A grid over what is likely and one step of the old grid on each side. */
-    private static double[] about(
-            double[] before, List<Cell> cells, ToDoubleFunction<Cell> part, int steps, double least, double most) {
-        double step = before[1] - before[0];
-        double low = cells.stream().mapToDouble(part).min().orElse(0) - step;
-        double high = cells.stream().mapToDouble(part).max().orElse(0) + step;
-        return even(Math.max(least, low), Math.min(most, high), steps);
+    private double between(double low, double high) {
+        return low + (high - low) * random.nextDouble();
     }
 
-    private double weight(Cell cell) {
-        return Math.exp(-cell.unlikely / 2);
+    private double unlikely(Place place) {
+        double mean = fit.leftOver(place.shown(replay), place.offset(), place.drift(), from, to);
+        return trust.unlike(to - from, mean, lowestLeft);
     }
 
-    private double total() {
-        return cells.stream().mapToDouble(this::weight).sum();
-    }
-
-    private double mean(ToDoubleFunction<Cell> part) {
-        return cells.stream()
-                        .mapToDouble(c -> part.applyAsDouble(c) * weight(c))
-                        .sum()
-                / total();
+    private double mean(ToDoubleFunction<Place> part) {
+        return places.stream().mapToDouble(part).average().orElseThrow();
     }
 
     double offset() {
-        return mean(Cell::offset);
+        return mean(Place::offset);
     }
 
     /** The logger's lag and the reference's together, in seconds. */
     double lag() {
-        return mean(c -> Math.exp(c.logLag) + c.late);
+        return mean(p -> p.lag() + p.late());
     }
 
     double drift() {
-        return mean(Cell::drift);
+        return mean(Place::drift);
     }
 
     double driftExpanded() {
         double drift = drift();
-        return Math.min(2 * Math.sqrt(mean(c -> (c.drift - drift) * (c.drift - drift))), Scan.MOST_DRIFT);
+        return drifts
+                ? Math.min(2 * Math.sqrt(mean(p -> (p.drift() - drift) * (p.drift() - drift))), Place.MOST_DRIFT)
+                : Place.MOST_DRIFT;
     }
 
-    /** Half the width of an interval about the mean that has 95 % of the likelihood. */
-    double expanded() {
+    /** Half the width of an interval about the mean that has such a share of the likelihood. */
+    double halfWidth(double share) {
         double mean = offset();
-        List<Cell> near = cells.stream()
-                .sorted(Comparator.comparingDouble(c -> Math.abs(c.offset - mean)))
+        List<Double> away = places.stream()
+                .map(p -> Math.abs(p.offset() - mean))
+                .sorted(Comparator.naturalOrder())
                 .toList();
-        double wanted = 0.95 * total();
-        double sum = 0;
-        for (Cell cell : near) {
-            sum += weight(cell);
-            if (sum >= wanted) {
-                return Math.max(Math.abs(cell.offset - mean), 1);
-            }
-        }
-        return Double.POSITIVE_INFINITY;
+        return Math.max(away.get((int) (share * away.size())), 1);
     }
 }
