@@ -37,6 +37,7 @@ import java.util.TreeMap;
  * @param devices names of the device descriptions: the chamber's first, then references and instruments under test;
  *     empty when the readings come from elsewhere
  * @param depositBy who decided on the phase of the mirror's deposit, for readings that come from elsewhere
+ * @param recorded the files with the readings, where the plan names them
  * @param capacity what the bench is capable of
  * @param bounds from where on something on the bench counts as a fault
  * @param policies what is done about faults: what the plan says, else what its bench says
@@ -49,6 +50,7 @@ public record Worksheet(
         Roles roles,
         List<String> devices,
         Optional<String> depositBy,
+        Optional<Recorded> recorded,
         Capacity capacity,
         Ordering ordering,
         Bounds bounds,
@@ -123,6 +125,7 @@ public record Worksheet(
             item.refuseOthers();
         }
         Policies policies = bench.policies().with(WatchSheet.policies(plan.optional("faults")));
+        Optional<Recorded> recorded = plan.optional("recorded").map(section -> RecordedSheet.read(section, items));
         plan.refuseOthers();
         refuseTwice(plan, items);
         Optional<String> depositBy = order.has("deposit-by") ? Optional.of(order.text("deposit-by")) : Optional.empty();
@@ -134,6 +137,7 @@ public record Worksheet(
                 bench.roles(channels(items)),
                 devices,
                 depositBy,
+                recorded,
                 capacity.with(capacity.reach().and(ranges)),
                 ordering,
                 bench.bounds(),
@@ -146,7 +150,8 @@ public record Worksheet(
     public Worksheet now(Optional<DewPoint> dryFloor, Optional<DewPoint> wetCeiling) {
         Reach reach = capacity.reach();
         Capacity present = capacity.with(reach.with(reach.streams().observed(dryFloor, wetCeiling)));
-        return new Worksheet(job, plan, roles, devices, depositBy, present, ordering, bounds, policies, hooks, record);
+        return new Worksheet(
+                job, plan, roles, devices, depositBy, recorded, present, ordering, bounds, policies, hooks, record);
     }
 
     private static Job job(Sheet order, Formulation formulation, BenchSheet bench, List<Item> items) {
