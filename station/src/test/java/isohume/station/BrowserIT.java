@@ -168,6 +168,10 @@ class BrowserIT {
         until(() -> !browser.findElements(By.cssSelector("svg.overlay")).isEmpty(), "the overlay");
         keep("import-overlay");
         assertTrue(browser.findElement(By.className("offset")).getText().contains("ahead by 7"), "754 s");
+        assertTrue(browser.findElements(By.cssSelector(".overlay .day")).size() > 0, "a date on the axis");
+        browser.findElement(By.cssSelector("#plan ~ button")).sendKeys(Keys.ENTER);
+        until(() -> browser.getCurrentUrl().contains("plan="), "what would be used");
+        keep("import-used");
         browser.findElement(By.id("operator")).sendKeys("M. Example");
         browser.findElement(By.cssSelector("form[method=post] button")).click();
         until(() -> browser.getCurrentUrl().endsWith("/import"), "the list of imported files");

@@ -42,14 +42,15 @@ public final class AlignmentCases {
         List<Figure> figures = new ArrayList<>();
         figures.add(Figure.of("steps: records", steps.found + steps.refused, ""));
         figures.add(Figure.atMost(
-                5, "steps: refused, or not within U and half an interval", 100 - share(steps.good, steps.total()), "%"));
-        figures.add(Figure.of("steps: refused", share(steps.refused, steps.total()), "%"));
-        figures.add(Figure.of(
-                "steps: of those found, not within U", 100 - share(steps.withinStated, steps.found), "%"));
-        figures.add(Figure.of(
-                "steps: of those found, not within half an interval",
-                100 - share(steps.withinHalf, steps.found),
+                5,
+                "steps: refused, or not within U and half an interval",
+                100 - share(steps.good, steps.total()),
                 "%"));
+        figures.add(Figure.of("steps: refused", share(steps.refused, steps.total()), "%"));
+        figures.add(
+                Figure.of("steps: of those found, not within U", 100 - share(steps.withinStated, steps.found), "%"));
+        figures.add(Figure.of(
+                "steps: of those found, not within half an interval", 100 - share(steps.withinHalf, steps.found), "%"));
         for (Course course : List.of(Course.FLAT, Course.RAMP, Course.CYCLES)) {
             AlignmentCases none = run(course, options.quick() ? QUICK : FEATURELESS);
             figures.add(Figure.atMost(

@@ -53,7 +53,7 @@ final class EvaluateCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Worksheet worksheet = Worksheet.read(plan);
-        Reckoning reckoning = readings.reckoning(worksheet, spec);
+        Reckoning reckoning = readings.reckoning(worksheet, plan.resolveSibling(""), spec);
         Papers.write(
                 reckoning.results(), reckoning.remarks(), InstantSource.system().instant(), out);
         PrintWriter answer = spec.commandLine().getOut();

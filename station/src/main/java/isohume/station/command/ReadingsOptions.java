@@ -4,12 +4,16 @@ package isohume.station.command;
 import isohume.device.recorded.RecordedReadings;
 import isohume.quantity.Phase;
 import isohume.result.alignment.Plateaus.Window;
-import isohume.station.elsewhere.Clock;
+import isohume.station.elsewhere.ConfirmedClocks;
 import isohume.station.elsewhere.RecordedElsewhere;
 import isohume.station.elsewhere.RecordedElsewhere.Files;
 import isohume.station.elsewhere.RecordedElsewhere.Paired;
+import isohume.station.imported.Aligned;
+import isohume.station.job.Clock;
 import isohume.station.job.Reckoning;
+import isohume.station.job.Recorded;
 import isohume.station.job.Worksheet;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.OffsetDateTime;
@@ -48,8 +52,8 @@ final class ReadingsOptions {
             names = "--clock",
             paramLabel = "ID=CLOCK",
             description =
-                    "same, same±30 (s), or two moments by both clocks: LOGGER/REFERENCE,LOGGER/REFERENCE; found by"
-                            + " the likeness of the records where it is not given")
+                    "same, same±30 (s), or two moments by both clocks: LOGGER/REFERENCE,LOGGER/REFERENCE; where it"
+                            + " is not given, as confirmed in --data, or found by the likeness of the records")
     private final Map<String, String> clocks = new LinkedHashMap<>();
 
     @Option(
@@ -67,19 +71,61 @@ final class ReadingsOptions {
             description = "answers a question that files without a profile leave")
     private final Map<String, String> answers = new LinkedHashMap<>();
 
-    /** What the readings mean by a worksheet. */
-    Reckoning reckoning(Worksheet worksheet, CommandSpec spec) {
+    @Option(
+            names = "--data",
+            paramLabel = "DIR",
+            description = "the data folder in which the files were imported: clocks that were confirmed there are used")
+    private @Nullable Path data;
+
+    /** What the readings mean by a worksheet whose plan is in a folder. */
+    Reckoning reckoning(Worksheet worksheet, Path folder, CommandSpec spec) throws IOException {
         if (readings != null && reference == null && instruments.isEmpty()) {
             return Reckoning.of(worksheet, RecordedReadings.read(readings));
         }
+        if (readings == null
+                && reference == null
+                && instruments.isEmpty()
+                && worksheet.recorded().isPresent()) {
+            return reckoning(worksheet, named(worksheet.recorded().get(), folder));
+        }
         if (reference == null || instruments.isEmpty() || readings != null) {
             throw new ParameterException(
-                    spec.commandLine(), "give --readings, or --reference and an --instrument for each instrument");
+                    spec.commandLine(),
+                    "give --readings, or --reference and an --instrument for each instrument, or name the files under"
+                            + " \"recorded\" in the plan");
         }
-        Map<String, Clock> said = new LinkedHashMap<>();
+        return reckoning(worksheet, files(reference, instruments, Map.of(), Optional.empty()));
+    }
+
+    private Files named(Recorded recorded, Path folder) throws IOException {
+        Map<String, String> named = new LinkedHashMap<>();
+        recorded.instruments().forEach((id, source) -> named.put(id, named(source, folder)));
+        return files(named(recorded.reference(), folder), named, recorded.clocks(), recorded.deposit());
+    }
+
+    private static String named(Recorded.Source source, Path folder) {
+        String file = folder.resolve(source.file()).toString();
+        return source.profile().map(p -> file + ":" + folder.resolve(p)).orElse(file);
+    }
+
+    /** What was said here goes before what the plan says. */
+    private Files files(String from, Map<String, String> of, Map<String, Clock> planned, Optional<Phase> over)
+            throws IOException {
+        Map<String, Clock> said = new LinkedHashMap<>(planned);
         clocks.forEach((id, text) -> said.put(id, Clock.read(text)));
-        Paired paired = RecordedElsewhere.pair(
-                worksheet, new Files(reference, instruments, said, windows(), Optional.ofNullable(deposit), answers));
+        Map<String, Aligned> confirmed = data == null ? Map.of() : ConfirmedClocks.of(data, from, of);
+        return new Files(
+                from,
+                of,
+                said,
+                confirmed,
+                windows(),
+                Optional.ofNullable(deposit).or(() -> over),
+                answers);
+    }
+
+    private static Reckoning reckoning(Worksheet worksheet, Files files) {
+        Paired paired = RecordedElsewhere.pair(worksheet, files);
         Reckoning reckoning = Reckoning.of(worksheet, paired.recordings(), paired.source());
         List<String> remarks = new ArrayList<>(paired.remarks());
         remarks.addAll(reckoning.remarks());

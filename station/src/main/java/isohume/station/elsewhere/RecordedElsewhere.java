@@ -16,6 +16,8 @@ import isohume.result.alignment.Plateaus;
 import isohume.result.alignment.Plateaus.Use;
 import isohume.result.alignment.Plateaus.Window;
 import isohume.result.alignment.TimedValues;
+import isohume.station.imported.Aligned;
+import isohume.station.job.Clock;
 import isohume.station.job.Worksheet;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -29,6 +31,9 @@ import java.util.TreeMap;
 /** The recordings of a calibration without a connection: reference and instruments each from a file of their own. */
 public final class RecordedElsewhere {
     private static final double NOTED_WITHIN = 1; // s, what a person reads a clock to
+
+    private static final double MOST_DRIFT =
+            6; // s/day, what an alignment holds possible; a confirmed one states no U of it
 
     private final Worksheet worksheet;
     private final ReferenceRecord reference;
@@ -48,6 +53,7 @@ public final class RecordedElsewhere {
      * @param reference {@code FILE} or {@code FILE:PROFILE}
      * @param instruments the same for each instrument, by its id
      * @param clocks what is known of the instruments' clocks, by id
+     * @param confirmed what was confirmed of the clocks of these very files, by the instrument's id; clocks go before
      * @param windows when the reference was at rest at which point; found where there are none
      * @param deposit what the dew point is over, where the file does not say it
      * @param answers to the questions that files without a profile leave
@@ -56,6 +62,7 @@ public final class RecordedElsewhere {
             String reference,
             Map<String, String> instruments,
             Map<String, Clock> clocks,
+            Map<String, Aligned> confirmed,
             List<Window> windows,
             Optional<Phase> deposit,
             Map<String, String> answers) {}
@@ -73,17 +80,16 @@ public final class RecordedElsewhere {
         ReferenceRecord reference =
                 new ReferenceRecord(RecordedFile.read(files.reference, files.answers), air, files.deposit);
         RecordedElsewhere pairing = new RecordedElsewhere(worksheet, reference, files.windows);
-        files.instruments.forEach((id, named) -> pairing.add(
-                id, RecordedFile.read(named, files.answers), files.clocks.getOrDefault(id, new Clock.Unknown())));
+        files.instruments.forEach((id, named) -> pairing.add(id, RecordedFile.read(named, files.answers), files));
         return new Paired(pairing.recordings(), pairing.remarks, reference.source());
     }
 
-    private void add(String id, RecordedFile file, Clock clock) {
+    private void add(String id, RecordedFile file, Files files) {
         Item item = worksheet.job().items().stream()
                 .filter(i -> i.id().equals(id))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("the plan has no instrument " + id));
-        Found clocks = clocks(id, item, file, clock);
+        Found clocks = clocks(id, item, file, files);
         double[] seconds = new double[file.table().size()];
         for (int row = 0; row < seconds.length; row++) {
             seconds[row] = file.seconds(row);
@@ -111,8 +117,8 @@ public final class RecordedElsewhere {
         }
     }
 
-    private Found clocks(String id, Item item, RecordedFile file, Clock clock) {
-        Alignment alignment = switch (clock) {
+    private Found clocks(String id, Item item, RecordedFile file, Files files) {
+        Alignment alignment = switch (files.clocks.getOrDefault(id, new Clock.Unknown())) {
             case Clock.Same same ->
                 new Found(0, same.within().toMillis() / 1000.0, file.seconds(0), 0, 0, "said to be the same");
             case Clock.Noted noted ->
@@ -121,7 +127,10 @@ public final class RecordedElsewhere {
                         noted(
                                 noted.laterLogger().toEpochMilli(),
                                 noted.laterReference().toEpochMilli()));
-            case Clock.Unknown unknown -> found(item, file);
+            case Clock.Unknown unknown ->
+                Optional.ofNullable(files.confirmed.get(id))
+                        .<Alignment>map(aligned -> confirmed(aligned, file))
+                        .orElseGet(() -> found(item, file));
         };
         return switch (alignment) {
             case Found found -> told(id, found);
@@ -129,6 +138,17 @@ public final class RecordedElsewhere {
                 throw new IllegalArgumentException("the clock of " + id + " cannot be told: " + refused.why()
                         + "; give --clock " + id + "=LOGGER/REFERENCE,LOGGER/REFERENCE, or " + id + "=same");
         };
+    }
+
+    private static Found confirmed(Aligned aligned, RecordedFile file) {
+        double middle = (file.seconds(0) + file.seconds(file.table().size() - 1)) / 2;
+        return new Found(
+                aligned.offsetSeconds(),
+                aligned.expandedSeconds(),
+                middle,
+                aligned.driftSecondsPerDay(),
+                MOST_DRIFT,
+                aligned.how() + ", confirmed by " + aligned.operator());
     }
 
     private Found told(String id, Found found) {

@@ -26,13 +26,13 @@ record RecordedFile(LoggedTable table) {
      * @throws IllegalArgumentException with the questions or the places, if it is not understood
      */
     static RecordedFile read(String named, Map<String, String> answers) {
-        int colon = named.lastIndexOf(':');
-        boolean profiled = colon > 1 && !Files.exists(Path.of(named)) && named.matches(".*\\.ya?ml");
-        Path file = Path.of(profiled ? named.substring(0, colon) : named);
+        Path file = path(named);
+        boolean profiled = !file.equals(Path.of(named));
         Answers given = Answers.of(answers);
         Export export = Export.of(file);
-        Understanding read =
-                profiled ? export.by(profile(Path.of(named.substring(colon + 1))), given) : export.understand(given);
+        Understanding read = profiled
+                ? export.by(profile(Path.of(named.substring(named.lastIndexOf(':') + 1))), given)
+                : export.understand(given);
         return switch (read) {
             case Understood understood -> new RecordedFile(understood.table());
             case InDoubt doubt ->
@@ -43,6 +43,13 @@ record RecordedFile(LoggedTable table) {
                 throw new IllegalArgumentException(
                         refused.errors().stream().map(e -> e.message()).collect(Collectors.joining("\n")));
         };
+    }
+
+    /** The file of {@code FILE} or {@code FILE:PROFILE}. */
+    static Path path(String named) {
+        int colon = named.lastIndexOf(':');
+        boolean profiled = colon > 1 && !Files.exists(Path.of(named)) && named.matches(".*\\.ya?ml");
+        return Path.of(profiled ? named.substring(0, colon) : named);
     }
 
     private static Profile profile(Path path) {

@@ -77,8 +77,9 @@ final class ReferenceRecord {
         if (shown.isPresent()) {
             return shown.get() == 2 ? Phase.ICE : Phase.WATER;
         }
-        return said.orElseThrow(() -> new IllegalArgumentException(
-                source + " does not say what the dew point is over; add --deposit water or --deposit ice"));
+        return said.orElseThrow(() -> new IllegalArgumentException(source
+                + " does not say what the dew point is over; add --deposit water or --deposit ice, or say it under"
+                + " \"recorded\" in the plan"));
     }
 
     private Optional<Double> shown(LoggedTable table, int row, String channel) {

@@ -6,7 +6,7 @@ package isohume.station.imported;
  *
  * @param reference SHA-256 of the reference's file
  * @param offsetSeconds the logger's clock minus the reference's, in the middle of the logger's record
- * @param expandedSeconds what it is uncertain by, for a coverage of about 95 %
+ * @param expandedSeconds what it is uncertain by, for a coverage of at least about 95 %
  * @param driftSecondsPerDay by which the offset grows
  */
 public record Aligned(

@@ -49,6 +49,25 @@ final class ImportNotation {
         return fact.form() == IMPORTED;
     }
 
+    static boolean isAlignment(Fact fact) {
+        return fact.form() == ALIGNED;
+    }
+
+    static Aligned alignment(Fact fact) {
+        try {
+            JsonNode node = JSON.readTree(fact.text());
+            return new Aligned(
+                    node.path("reference").asText(),
+                    node.path("offset_s").asDouble(),
+                    node.path("expanded_s").asDouble(),
+                    node.path("drift_s_per_day").asDouble(),
+                    node.path("how").asText(),
+                    node.path("operator").asText());
+        } catch (JsonProcessingException damaged) {
+            throw new JournalLost("a fact of an imported file is damaged", damaged);
+        }
+    }
+
     static Imported decode(Fact fact) {
         if (fact.form() != IMPORTED) {
             throw new JournalLost("the form " + fact.form() + " of an imported file is not known to this program");

@@ -60,6 +60,15 @@ public final class ImportedFiles {
         journal.append(new StreamName(KIND, sha256), ImportNotation.encode(aligned));
     }
 
+    /** The alignments of a file's clock that persons confirmed, by the hash of its bytes; the latest is the last. */
+    public List<Aligned> alignments(String sha256) {
+        return journal.read(new StreamName(KIND, sha256), 0, 1000).stream()
+                .map(Entry::fact)
+                .filter(ImportNotation::isAlignment)
+                .map(ImportNotation::alignment)
+                .toList();
+    }
+
     /** Everything that was imported, in the order in which the files were first. */
     public List<Imported> all() {
         List<Imported> all = new ArrayList<>();

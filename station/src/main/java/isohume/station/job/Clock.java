@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package isohume.station.elsewhere;
+package isohume.station.job;
 
 import java.time.Duration;
 import java.time.Instant;

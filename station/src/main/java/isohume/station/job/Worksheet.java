@@ -39,6 +39,7 @@ import java.util.TreeMap;
  *     empty when the readings come from elsewhere
  * @param displays channels of instruments under test that a person reads; the roles do not name them
  * @param depositBy who decided on the phase of the mirror's deposit, for readings that come from elsewhere
+ * @param recorded the files with the readings, where the plan names them
  * @param capacity what the bench is capable of
  * @param bounds from where on something on the bench counts as a fault
  * @param policies what is done about faults: what the plan says, else what its bench says
@@ -52,6 +53,7 @@ public record Worksheet(
         List<String> devices,
         List<DisplayedChannel> displays,
         Optional<String> depositBy,
+        Optional<Recorded> recorded,
         Capacity capacity,
         Ordering ordering,
         Bounds bounds,
@@ -129,6 +131,7 @@ public record Worksheet(
             item.refuseOthers();
         }
         Policies policies = bench.policies().with(WatchSheet.policies(plan.optional("faults")));
+        Optional<Recorded> recorded = plan.optional("recorded").map(section -> RecordedSheet.read(section, items));
         plan.refuseOthers();
         refuseTwice(plan, items);
         Optional<String> depositBy = order.has("deposit-by") ? Optional.of(order.text("deposit-by")) : Optional.empty();
@@ -141,6 +144,7 @@ public record Worksheet(
                 devices,
                 displays,
                 depositBy,
+                recorded,
                 capacity.with(capacity.reach().and(ranges)),
                 ordering,
                 bench.bounds(),
@@ -154,7 +158,7 @@ public record Worksheet(
         Reach reach = capacity.reach();
         Capacity present = capacity.with(reach.with(reach.streams().observed(dryFloor, wetCeiling)));
         return new Worksheet(
-                job, plan, roles, devices, displays, depositBy, present, ordering, bounds, policies, hooks, record);
+                job, plan, roles, devices, displays, depositBy, recorded, present, ordering, bounds, policies, hooks, record);
     }
 
     private static Job job(Sheet order, Formulation formulation, BenchSheet bench, List<Item> items) {

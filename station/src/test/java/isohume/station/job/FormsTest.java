@@ -22,6 +22,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -205,6 +206,25 @@ class FormsTest {
         assertEquals("", finds(plans, more));
     }
 
+    @Test
+    void the_files_with_the_readings_may_be_named() {
+        String named = plan + """
+                recorded:
+                  reference: {file: reference.csv, profile: reference.yaml}
+                  deposit: ice
+                  instruments:
+                    - {id: A-1042, file: a.csv, profile: loggers.yml, clock: same±30}
+                    - {id: B-2077, file: b.csv}
+                """;
+        Recorded recorded = read(named, bench).recorded().orElseThrow();
+        assertEquals("reference.yaml", recorded.reference().profile().orElseThrow());
+        assertEquals(new Clock.Same(Duration.ofSeconds(30)), recorded.clocks().get("A-1042"));
+        assertEquals(
+                new Recorded.Source("b.csv", Optional.empty()),
+                recorded.instruments().get("B-2077"));
+        assertEquals("", finds(plans, named));
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -237,6 +257,11 @@ class FormsTest {
                 "device: C-3310.yaml          | display: {update: 2}",
                 "device: C-3310.yaml          | display: yes",
                 "resolution: 0.01, tolerance: 2.0 | range: [5], resolution: 0.01, tolerance: 2.0",
+                "points: | recorded: {reference: {file: r.csv}, instruments: []}\\npoints:",
+                "points: | recorded: {reference: {}, instruments: [{id: A-1042, file: l.csv}]}\\npoints:",
+                "points: | recorded: {reference: {file: r.csv}, instruments: [{id: A-1042, file: l.csv, clock: late}]}\\npoints:",
+                "points: | recorded: {reference: {file: r.csv, profile: r.txt}, instruments: [{id: A-1042, file: l.csv}]}\\npoints:",
+                "points: | recorded: {deposit: snow, reference: {file: r.csv}, instruments: [{id: A-1042, file: l.csv}]}\\npoints:",
             })
     void a_spoilt_plan_is_refused_by_both_and_the_reader_names_the_place(String good, String spoilt) {
         String text = spoil(plan, good, spoilt);
@@ -286,6 +311,7 @@ class FormsTest {
                 "received: 2026-02-27  | received: 2026-02-30  | plan  | a date such as",
                 "temperature: 40, humidity: [20 | temperature: 60, humidity: [20 | plan | beyond the chamber",
                 "temperature: 40, humidity: [20 | temperature: 40, humidity: [95 | plan | the wet air is too dry",
+                "points: | recorded: {reference: {file: r.csv}, instruments: [{id: X-1, file: l.csv}]}\\npoints: | plan | the plan has no instrument X-1",
             })
     void what_a_schema_cannot_say_is_refused_by_the_reader_all_the_same(
             String good, String spoilt, String where, String why) {

@@ -8,6 +8,7 @@ import isohume.device.export.LoggedTable;
 import isohume.result.alignment.Alignment.Found;
 import isohume.station.imported.Aligned;
 import isohume.station.imported.Intake;
+import isohume.station.plan.Shelf;
 import isohume.station.web.Clockface;
 import isohume.station.web.Desk;
 import isohume.station.web.NotNow;
@@ -47,39 +48,64 @@ public final class ClockPage {
      * The page as it is shown.
      *
      * @param with the reference's hash; empty before one is chosen
+     * @param plan the plan's name; empty before one is chosen
+     * @param usage what of the record would be used at that plan's points
      */
     @TemplateData
     public record ClockView(
-            String hash, String name, String with, List<ImportView.Other> others, Optional<Overlay> overlay) {}
+            String hash,
+            String name,
+            String with,
+            List<ImportView.Other> others,
+            Optional<Overlay> overlay,
+            List<Shelf.Listed> plans,
+            String plan,
+            Optional<UsageView> usage) {}
 
     @GET
-    public TemplateInstance clock(@RestPath String hash, @RestQuery Optional<String> with) {
+    public TemplateInstance clock(
+            @RestPath String hash, @RestQuery Optional<String> with, @RestQuery Optional<String> plan) {
         Intake intake = intake();
         LoggedTable logger = table(intake, hash);
-        Clockface clock = new Clockface(desk.zone());
-        String name = intake.all().stream()
+        Optional<LoggedTable> reference = with.map(other -> table(intake, other));
+        Optional<Overlay.Made> made = reference.map(other -> Overlay.of(other, logger, desk.zone()));
+        Optional<UsageView> usage = plan.filter(name -> !name.isBlank())
+                .flatMap(desk.plans()::plan)
+                .flatMap(chosen -> made.flatMap(Overlay.Made::found)
+                        .map(found -> UsageView.of(chosen.worksheet(), reference.orElseThrow(), logger, found)));
+        return Templates.clock(new ClockView(
+                hash,
+                name(intake, hash),
+                with.orElse(""),
+                others(intake, hash),
+                made.map(Overlay.Made::overlay),
+                desk.plans().list().stream().filter(p -> p.trouble().isEmpty()).toList(),
+                plan.orElse(""),
+                usage));
+    }
+
+    private static String name(Intake intake, String hash) {
+        return intake.all().stream()
                 .filter(i -> i.sha256().equals(hash))
                 .findFirst()
                 .orElseThrow()
                 .name();
-        return Templates.clock(new ClockView(
-                hash,
-                name,
-                with.orElse(""),
-                intake.all().stream()
-                        .filter(i -> !i.sha256().equals(hash))
-                        .map(i -> ImportView.Other.of(i, clock))
-                        .distinct()
-                        .toList(),
-                with.map(reference ->
-                        Overlay.of(table(intake, reference), logger).overlay())));
+    }
+
+    private List<ImportView.Other> others(Intake intake, String hash) {
+        Clockface clock = new Clockface(desk.zone());
+        return intake.all().stream()
+                .filter(i -> !i.sha256().equals(hash))
+                .map(i -> ImportView.Other.of(i, clock))
+                .distinct()
+                .toList();
     }
 
     @POST
     @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
     public Response confirm(@RestPath String hash, @RestForm String with, @RestForm String operator) {
         Intake intake = intake();
-        Found found = Overlay.of(table(intake, with), table(intake, hash))
+        Found found = Overlay.of(table(intake, with), table(intake, hash), desk.zone())
                 .found()
                 .orElseThrow(() -> new NotNow("These records tell no offset; note the two clocks by hand."));
         intake.confirm(

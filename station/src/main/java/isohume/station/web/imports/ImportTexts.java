@@ -144,6 +144,33 @@ interface ImportTexts {
     @Message("The two belong together so: confirm")
     String confirm();
 
+    @Message("time of the reference's clock, {zone}")
+    String axis(String zone);
+
+    @Message("Points of")
+    String points_of();
+
+    @Message("Show what would be used")
+    String show_used();
+
+    @Message("Readings of this record at the points of the plan")
+    String used();
+
+    @Message("Point")
+    String point();
+
+    @Message("Condition")
+    String condition();
+
+    @Message("Readings")
+    String readings();
+
+    @Message("too few for a result; hold it for at least 10 intervals of the logger")
+    String few();
+
+    @Message("Readings that are not used, and why")
+    String not_used();
+
     @Message("Reference: solid. Logger: dashed.")
     String legend();
 

@@ -3,6 +3,7 @@ package isohume.station.web.imports;
 
 import io.quarkus.qute.TemplateData;
 import isohume.device.export.LoggedTable;
+import isohume.quantity.Quantity;
 import isohume.result.alignment.Alignment;
 import isohume.result.alignment.Alignment.Found;
 import isohume.result.alignment.Alignment.Refused;
@@ -10,6 +11,7 @@ import isohume.result.alignment.ClockAlignment;
 import isohume.result.alignment.TimedValues;
 import isohume.station.imported.Intake;
 import isohume.station.web.Figure;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -20,12 +22,21 @@ import org.jspecify.annotations.Nullable;
  *
  * @param refused why no offset was found; empty if one was
  * @param offset in words
+ * @param quantity what is drawn, with its unit
+ * @param zone in which the times stand
  * @param reference points of a line within {@link #WIDTH} by {@link #HEIGHT}
  * @param logger the same
  */
 @TemplateData
 public record Overlay(
-        String refused, String offset, String channel, String reference, String logger, String least, String most) {
+        String refused,
+        String offset,
+        String quantity,
+        String zone,
+        String reference,
+        String logger,
+        List<Marks.Mark> times,
+        List<Marks.Mark> values) {
     public static final int WIDTH = 900;
     public static final int HEIGHT = 260;
 
@@ -34,13 +45,13 @@ public record Overlay(
     /** An overlay and the alignment that it shows. */
     record Made(Overlay overlay, Optional<Found> found) {}
 
-    static Made of(LoggedTable reference, LoggedTable logger) {
+    static Made of(LoggedTable reference, LoggedTable logger, ZoneId zone) {
         Made best = new Made(refused("the two files have no channel in common"), Optional.empty());
         for (String channel : List.of("relative_humidity", "temperature", "dew_point")) {
             Optional<TimedValues> one = Intake.values(reference, channel);
             Optional<TimedValues> two = Intake.values(logger, channel);
             if (one.isPresent() && two.isPresent()) {
-                Made made = made(channel, one.get(), two.get());
+                Made made = made(channel, one.get(), two.get(), zone);
                 if (made.found().isPresent()) {
                     return made;
                 }
@@ -50,19 +61,19 @@ public record Overlay(
         return best;
     }
 
-    private static Made made(String channel, TimedValues reference, TimedValues logger) {
+    private static Made made(String channel, TimedValues reference, TimedValues logger, ZoneId zone) {
         Alignment alignment = ClockAlignment.of(reference, logger);
         return switch (alignment) {
             case Refused refused -> new Made(refused(refused.why()), Optional.empty());
-            case Found found -> new Made(drawn(channel, reference, logger, found), Optional.of(found));
+            case Found found -> new Made(drawn(channel, reference, logger, found, zone), Optional.of(found));
         };
     }
 
     private static Overlay refused(String why) {
-        return new Overlay(why, "", "", "", "", "", "");
+        return new Overlay(why, "", "", "", "", "", List.of(), List.of());
     }
 
-    private static Overlay drawn(String channel, TimedValues reference, TimedValues logger, Found found) {
+    private static Overlay drawn(String channel, TimedValues reference, TimedValues logger, Found found, ZoneId zone) {
         double from = Math.min(reference.seconds(0), found.reference(logger.seconds(0)));
         double to =
                 Math.max(reference.seconds(reference.size() - 1), found.reference(logger.seconds(logger.size() - 1)));
@@ -78,11 +89,12 @@ public record Overlay(
                         Figure.of(found.expanded(), 0),
                         Figure.of(found.drift(), 1),
                         Figure.of(found.driftExpanded(), 1)),
-                channel.replace('_', ' '),
+                channel.replace('_', ' ') + ", " + Quantity.ofKey(channel).unit(),
+                zone.getId(),
                 frame.line(reference, null),
                 frame.line(logger, found),
-                Figure.of(least, 1).toString(),
-                Figure.of(most, 1).toString());
+                Marks.times(from, to, WIDTH, zone),
+                Marks.values(frame.least(), frame.most(), HEIGHT));
     }
 
     private static double least(TimedValues values) {
