@@ -113,8 +113,9 @@ interface DevicesTexts {
     @Message("All devices")
     String all();
 
-    @Message("{#if reads == 1}1 read, which took {longest}{#else}{reads} reads; half of them took {median} at most, the longest"
-            + " {longest}{/if}")
+    @Message(
+            "{#if reads == 1}1 read, which took {longest}{#else}{reads} reads; half of them took {median} at most, the longest"
+                    + " {longest}{/if}")
     String pace(int reads, String median, String longest);
 
     @Message("{#if reads == 1}1 read{#else}{reads} reads{/if}")
