@@ -61,12 +61,12 @@ public final class RecordedRun {
         Worksheet worksheet = Worksheet.keptIn(course.started().job());
         List<Recording> recordings = new ArrayList<>();
         for (RunFact.Recorded recorded : course.recorded()) {
-            recordings.add(recording(course, recorded));
+            recordings.add(recording(course, worksheet.readChannels(), recorded));
         }
         return Evaluation.of(worksheet.job(), recordings);
     }
 
-    private Recording recording(Course course, RunFact.Recorded recorded) {
+    private Recording recording(Course course, List<String> channels, RunFact.Recorded recorded) {
         MoistAir air = MoistAir.by(course.started().formulation());
         int count = Math.toIntExact(recorded.last() - recorded.first() + 1);
         List<Recording.Row> rows = new ArrayList<>();
@@ -76,7 +76,7 @@ public final class RecordedRun {
                 Moment moment = Moment.of(observed, course.roles(), air);
                 if (moment.referencesWhole()) {
                     deposit = oneOf(deposit, moment, recorded.point());
-                    rows.add(row(moment, course.roles()));
+                    rows.add(row(moment, course.roles(), channels));
                 }
             }
         }
@@ -102,9 +102,9 @@ public final class RecordedRun {
         return moment.deposit();
     }
 
-    private static Recording.Row row(Moment moment, Roles roles) {
+    private static Recording.Row row(Moment moment, Roles roles, List<String> channels) {
         Map<String, Double> shown = new LinkedHashMap<>();
-        for (String channel : roles.instruments()) {
+        for (String channel : channels) {
             Double value = moment.shown().get(channel);
             if (value != null) {
                 shown.put(channel, value);

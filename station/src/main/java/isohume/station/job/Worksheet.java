@@ -5,6 +5,7 @@ import isohume.device.sheet.Sheet;
 import isohume.moistair.Formulation;
 import isohume.moistair.MoistAir;
 import isohume.quantity.DewPoint;
+import isohume.quantity.Quantity;
 import isohume.result.Item;
 import isohume.result.Job;
 import isohume.result.Prediction;
@@ -131,7 +132,7 @@ public record Worksheet(
         return new Worksheet(
                 job,
                 points,
-                bench.roles(channels(items)),
+                bench.roles(judged(items)),
                 devices,
                 depositBy,
                 capacity.with(capacity.reach().and(ranges)),
@@ -173,9 +174,19 @@ public record Worksheet(
         return party;
     }
 
-    private static List<String> channels(List<Item> items) {
+    /** Channels that a run waits for; a dew point that is read is recorded beside them. */
+    private static List<String> judged(List<Item> items) {
         return items.stream()
-                .flatMap(item -> item.channels().stream().map(c -> item.key(c.quantity())))
+                .flatMap(item -> item.read().stream()
+                        .filter(c -> c.quantity() != Quantity.DEW_POINT)
+                        .map(c -> item.key(c.quantity())))
+                .toList();
+    }
+
+    /** Every channel of the instruments under test that is read and not derived. */
+    public List<String> readChannels() {
+        return job.items().stream()
+                .flatMap(item -> item.read().stream().map(c -> item.key(c.quantity())))
                 .toList();
     }
 
