@@ -69,7 +69,7 @@ public final class ReadingsCsv {
 
     private static List<String> keys(List<Item> items, List<Recording> recordings) {
         Set<String> keys = new LinkedHashSet<>();
-        items.forEach(item -> item.channels().forEach(c -> keys.add(item.key(c.quantity()))));
+        items.forEach(item -> item.read().forEach(c -> keys.add(item.key(c.quantity()))));
         Stream<Recording.Row> rows = recordings.stream().flatMap(r -> r.rows().stream());
         Set<String> shown = new TreeSet<>();
         rows.forEach(row -> shown.addAll(row.shown().keySet()));

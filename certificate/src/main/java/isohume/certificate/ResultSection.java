@@ -34,6 +34,14 @@ final class ResultSection {
                 .made(ErrorPlot.forPrint(points, certificate.job().decision()))
                 .close();
         to.sentence("p", caption(), "class", "caption");
+        String remark = certificate
+                .item()
+                .channel(quantity)
+                .map(channel -> DewPoints.remark(channel, points))
+                .orElse("");
+        if (!remark.isEmpty()) {
+            to.sentence("p", remark);
+        }
     }
 
     private List<Column> columns() {

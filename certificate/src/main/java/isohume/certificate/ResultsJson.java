@@ -66,6 +66,7 @@ public final class ResultsJson {
         ObjectNode node = NODES.objectNode();
         node.put("instrument", p.instrument());
         node.put("quantity", p.quantity().key());
+        p.over().ifPresent(phase -> node.put("over", Names.of(phase)));
         node.put("point", p.point().number());
         node.put("direction", p.point().direction().key());
         SetPoint set = SetPoint.of(p.point());

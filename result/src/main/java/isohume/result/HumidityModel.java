@@ -22,7 +22,7 @@ import java.util.List;
  * relative errors of the saturation equation and of the ratio of enhancement factors.
  */
 record HumidityModel(MoistAir air, Phase deposit, double chamberPascals) implements Model {
-    private static final List<String> PARTS = List.of("u", "d", "t", "dp", "e", "f");
+    static final List<String> PARTS = List.of("u", "d", "t", "dp", "e", "f");
 
     Budget budget(String measurand, List<Input> lines) {
         return Budget.of(measurand, "% RH", lines, Parts.over(lines, PARTS, this));

@@ -26,10 +26,26 @@ public record Item(
         List<Specification> channels) {
     public Item {
         channels = List.copyOf(channels);
+        for (Specification channel : channels) {
+            if (channel.derived() && !(isRead(channels, channel.parent()) && isRead(channels, Quantity.TEMPERATURE))) {
+                throw new IllegalArgumentException(id + " shows no "
+                        + channel.parent().key() + " and temperature that its "
+                        + channel.quantity().key() + " could be derived from");
+            }
+        }
+    }
+
+    private static boolean isRead(List<Specification> channels, Quantity quantity) {
+        return channels.stream().anyMatch(c -> c.quantity() == quantity && !c.derived());
     }
 
     public Optional<Specification> channel(Quantity quantity) {
         return channels.stream().filter(c -> c.quantity() == quantity).findFirst();
+    }
+
+    /** The channels whose values are read and not derived from others. */
+    public List<Specification> read() {
+        return channels.stream().filter(c -> !c.derived()).toList();
     }
 
     /** The key under which a row of readings holds this instrument's channel. */

@@ -52,6 +52,35 @@ final class Lines {
         return noise("u_rep", "repeatability of the instrument", shown, unit);
     }
 
+    /**
+     * The reading of a channel that is derived: the last digits of both that it is derived from, and its own noise. What
+     * their noise has in common is in that already, since it is the noise of what followed from the two at each instant.
+     */
+    Lines derived(Track shown, Specification channel, Shown.Parents parents) {
+        lastDigit("u1_res", parents.first(), parents.firstMean());
+        lastDigit("u2_res", parents.second(), parents.secondMean());
+        lines.add(Input.of(
+                "u_rep",
+                "repeatability of the instrument",
+                shown.mean() - parents.value(), // a mean of values is not quite the value of means
+                channel.quantity().differenceUnit(),
+                shown.noise(),
+                shown.origin(),
+                "this record, computed at each instant, its line and about it"));
+        return this;
+    }
+
+    private void lastDigit(String symbol, Specification channel, double mean) {
+        lines.add(Input.of(
+                symbol,
+                "resolution of the instrument, " + channel.quantity().key().replace('_', ' '),
+                mean,
+                channel.quantity().unit(),
+                new Distribution.Rectangular(channel.resolution() / 2),
+                Origin.MEASURED,
+                "last digit on the path that was read"));
+    }
+
     /** What the reading had still to change, as the run that took the record knew it. */
     Lines settling(StillToCome toCome, Quantity quantity) {
         return standard(
@@ -92,10 +121,12 @@ final class Lines {
     /**
      * What a polymer sensor still owes of the last change of humidity: it comes over hours, too slowly to be seen in a
      * record.
+     *
+     * @param symbol {@code u_creep}, or {@code u1_creep} where the reading is derived from the humidity
      */
-    Lines creep(double changePercent) {
+    Lines creep(String symbol, double changePercent) {
         return halfWidth(
-                "u_creep",
+                symbol,
                 "late share of the change of humidity before",
                 CREEP_SHARE * Math.abs(changePercent),
                 "% RH",

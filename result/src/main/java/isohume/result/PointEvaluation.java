@@ -2,13 +2,13 @@
 package isohume.result;
 
 import isohume.moistair.MoistAir;
+import isohume.moistair.OutsideRange;
 import isohume.quantity.Quantity;
 import isohume.result.PointResult.Conditions;
 import isohume.uncertainty.Budget;
 import isohume.uncertainty.montecarlo.Propagation;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /** One recording: the references once, then each instrument against them. */
 final class PointEvaluation {
@@ -64,9 +64,11 @@ final class PointEvaluation {
 
     /** Empty when the instrument has no such channel, or too few readings of it were taken. */
     Optional<PointResult> of(Item item, Specification channel) {
-        String key = item.key(channel.quantity());
+        List<String> keys = channel.derived()
+                ? List.of(item.key(channel.parent()), item.key(Quantity.TEMPERATURE))
+                : List.of(item.key(channel.quantity()));
         List<Recording.Row> rows = recording.rows().stream()
-                .filter(r -> r.shown().containsKey(key))
+                .filter(r -> r.shown().keySet().containsAll(keys))
                 .toList();
         if (rows.size() < 2) {
             return Optional.empty();
@@ -74,64 +76,78 @@ final class PointEvaluation {
         if (rows.size() < recording.rows().size()) { // the references count where they stand beside a reading
             return new PointEvaluation(job, air, recording.of(rows), before).of(item, channel);
         }
-        Track shown = Track.of(rows, channel.resolution(), r -> shown(r, key));
         return switch (channel.quantity()) {
-            case RELATIVE_HUMIDITY -> Optional.of(humidity(item, channel, rows, shown));
-            case TEMPERATURE -> Optional.of(temperature(item, channel, rows, shown));
-            case DEW_POINT, PRESSURE, DEPOSIT, WATER_LEVEL -> Optional.empty();
+            case RELATIVE_HUMIDITY -> shown(item, channel).map(shown -> humidity(item, shown));
+            case TEMPERATURE -> shown(item, channel).map(shown -> temperature(item, shown));
+            case DEW_POINT -> dewPoint(item, channel);
+            case PRESSURE, DEPOSIT, WATER_LEVEL -> Optional.empty();
         };
     }
 
-    private PointResult humidity(Item item, Specification channel, List<Recording.Row> rows, Track shown) {
-        String key = item.key(channel.quantity());
-        Track difference = Track.of(
-                rows,
-                r -> shown(r, key)
-                        - situation
-                                .model()
-                                .reference(r.dewPoint(), r.temperature(), r.mirrorPressure() - r.pressure()));
-        Lines lines = new Lines().reading(shown, channel);
-        StillToCome toCome = recording.toCome().get(key);
-        if (toCome == null) {
-            lines = lines.settling(difference, channel.quantity()).creep(conditions.relativeHumidity() - before);
-        } else {
-            lines = lines.settling(toCome, channel.quantity());
+    /** None also where a frost point comes so near to 0 °C that what is uncertain of it lies beyond the formulas of ice. */
+    private Optional<PointResult> dewPoint(Item item, Specification channel) {
+        try {
+            return shown(item, channel).map(shown -> dewPoint(item, shown));
+        } catch (OutsideRange beyond) {
+            return Optional.empty();
         }
-        return result(item, channel, shown, difference, situation.humidity(item, lines));
     }
 
-    private PointResult temperature(Item item, Specification channel, List<Recording.Row> rows, Track shown) {
-        String key = item.key(channel.quantity());
-        Track difference = Track.of(rows, channel.resolution(), r -> shown(r, key) - r.temperature());
-        Lines lines = new Lines().reading(shown, channel);
-        @Nullable StillToCome toCome = recording.toCome().get(key);
-        lines = toCome == null
-                ? lines.settling(difference, channel.quantity())
-                : lines.settling(toCome, channel.quantity());
-        return result(item, channel, shown, difference, situation.temperature(item, lines));
+    private Optional<Shown> shown(Item item, Specification channel) {
+        return Shown.of(item, channel, recording.rows(), situation.model().air(), conditions.pressure());
     }
 
-    private PointResult result(Item item, Specification channel, Track shown, Track difference, Budget budget) {
+    private PointResult humidity(Item item, Shown shown) {
+        HumidityModel model = situation.model();
+        Track difference = Track.of(
+                shown.rows(),
+                r -> shown.in(r) - model.reference(r.dewPoint(), r.temperature(), r.mirrorPressure() - r.pressure()));
+        Lines lines = settling(shown, difference, shown.parents().isPresent() ? "" : "u_creep");
+        return result(item, shown, difference, situation.humidity(item, lines, shown.derivation()));
+    }
+
+    private PointResult temperature(Item item, Shown shown) {
+        Track difference = Track.of(shown.rows(), shown.channel().resolution(), r -> shown.in(r) - r.temperature());
+        Lines lines = settling(shown, difference, "");
+        return result(item, shown, difference, situation.temperature(item, lines));
+    }
+
+    private PointResult dewPoint(Item item, Shown shown) {
+        DewPointModel model =
+                new DewPointModel(situation.model().air(), recording.deposit(), conditions.pressure(), shown.over());
+        Track difference = Track.of(
+                shown.rows(), r -> shown.in(r) - model.reference(r.dewPoint(), r.mirrorPressure() - r.pressure()));
+        Lines lines = settling(shown, difference, shown.parents().isPresent() ? "u1_creep" : "");
+        return result(item, shown, difference, situation.dewPoint(item, lines, model, shown.derivation()));
+    }
+
+    /** @param creep the symbol of what a polymer sensor still owes, where one measures; else empty */
+    private Lines settling(Shown shown, Track difference, String creep) {
+        Quantity quantity = shown.channel().quantity();
+        Optional<StillToCome> toCome = shown.toCome(recording.toCome());
+        if (toCome.isPresent()) {
+            return shown.lines().settling(toCome.get(), quantity);
+        }
+        Lines lines = shown.lines().settling(difference, quantity);
+        return creep.isEmpty() ? lines : lines.creep(creep, conditions.relativeHumidity() - before);
+    }
+
+    private PointResult result(Item item, Shown shown, Track difference, Budget budget) {
+        Specification channel = shown.channel();
+        double reading = shown.track().mean();
         Propagation both = BothMethods.of(
                 budget, job.number(), String.valueOf(recording.point().number()), item.key(channel.quantity()));
         return new PointResult(
                 item.id(),
                 channel.quantity(),
                 recording.point(),
-                shown.mean() - budget.value(),
-                shown.mean(),
+                reading - budget.value(),
+                reading,
                 both,
-                situation.decide(channel, shown.mean(), budget.value(), both.expanded(), both.coverageFactor()),
-                recording.rows().size(),
+                situation.decide(channel, reading, budget.value(), both.expanded(), both.coverageFactor()),
+                shown.rows().size(),
                 difference.effectiveNumber(),
-                conditions);
-    }
-
-    private static double shown(Recording.Row row, String key) {
-        Double value = row.shown().get(key);
-        if (value == null) {
-            throw new IllegalStateException("rows without " + key + " were left out before");
-        }
-        return value;
+                conditions,
+                channel.quantity() == Quantity.DEW_POINT ? Optional.of(shown.over()) : Optional.empty());
     }
 }

@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param decision on conformity, where one was asked for
  * @param readings how many pairs
  * @param effectiveReadings how many independent pairs they are worth
+ * @param over the phase that a dew point is over, reading and reference alike; empty for other quantities
  */
 public record PointResult(
         String instrument,
@@ -32,7 +33,33 @@ public record PointResult(
         Optional<Decision> decision,
         int readings,
         double effectiveReadings,
-        Conditions conditions) {
+        Conditions conditions,
+        Optional<Phase> over) {
+    /** A result of another quantity than a dew point. */
+    public PointResult(
+            String instrument,
+            Quantity quantity,
+            Point point,
+            double reference,
+            double reading,
+            Propagation propagation,
+            Optional<Decision> decision,
+            int readings,
+            double effectiveReadings,
+            Conditions conditions) {
+        this(
+                instrument,
+                quantity,
+                point,
+                reference,
+                reading,
+                propagation,
+                decision,
+                readings,
+                effectiveReadings,
+                conditions,
+                Optional.empty());
+    }
 
     /** Of the error. */
     public Budget budget() {

@@ -62,6 +62,9 @@ public record Prediction(
 
     /** One channel at one point; empty for a quantity that is not evaluated. Throws as {@link #of(Job, List)}. */
     public static Optional<Prediction> of(Job job, Item item, Specification channel, Point point) {
+        if (channel.derived()) {
+            return Optional.empty(); // its noise depends on how that of its parents hangs together
+        }
         Situation situation = planned(job, point);
         return switch (channel.quantity()) {
             case RELATIVE_HUMIDITY -> {

@@ -4,11 +4,14 @@ package isohume.result;
 import isohume.quantity.Quantity;
 import isohume.result.Characterisation.AtTemperature;
 import isohume.uncertainty.Budget;
+import isohume.uncertainty.Input;
+import isohume.uncertainty.Model;
 import isohume.uncertainty.Origin;
 import isohume.uncertainty.conformity.Conformity;
 import isohume.uncertainty.conformity.Decision;
 import isohume.uncertainty.conformity.DecisionRule;
 import isohume.uncertainty.conformity.Tolerance;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -31,9 +34,71 @@ record Situation(
 
     /** Lines of a reading of relative humidity, completed. */
     Budget humidity(Item item, Lines reading) {
+        return humidity(item, reading, Optional.empty());
+    }
+
+    /** The same, of a reading that is derived from others. */
+    Budget humidity(Item item, Lines reading, Optional<Derivation> derivation) {
+        String evidence = "characterisation " + job.characterisation().number();
+        Lines lines = mirror(reading)
+                .reference("t_", "air temperature", job.reference(Quantity.TEMPERATURE), temperature)
+                .place(place(), evidence);
+        addFormulas(lines);
+        return budget(item, Quantity.RELATIVE_HUMIDITY, lines, HumidityModel.PARTS, model, derivation);
+    }
+
+    /**
+     * Lines of a reading of dew point, completed. What the formulas may be wrong by counts where they were used: to derive
+     * the reading, or to get from the mirror's phase to the reading's.
+     */
+    Budget dewPoint(Item item, Lines reading, DewPointModel other, Optional<Derivation> derivation) {
+        Lines lines = mirror(reading);
+        if (derivation.isPresent()) {
+            addFormulas(lines);
+        } else if (other.over() != other.deposit()) {
+            double mirror = corrected(job, Quantity.DEW_POINT, dewPoint.mean());
+            StatedLines.addConversionTo(
+                    lines,
+                    model,
+                    mirror,
+                    model.chamberPascals() + mirrorAboveChamber,
+                    other.reference(mirror, mirrorAboveChamber),
+                    other.over());
+        }
+        return budget(item, Quantity.DEW_POINT, lines, DewPointModel.PARTS, other, derivation);
+    }
+
+    private void addFormulas(Lines lines) {
+        StatedLines.addTo(
+                lines,
+                model,
+                corrected(job, Quantity.DEW_POINT, dewPoint.mean()),
+                model.chamberPascals() + mirrorAboveChamber,
+                corrected(job, Quantity.TEMPERATURE, temperature.mean()));
+    }
+
+    private static Budget budget(
+            Item item,
+            Quantity quantity,
+            Lines lines,
+            List<String> parts,
+            Model model,
+            Optional<Derivation> derivation) {
+        List<Input> inputs = lines.all();
+        return Budget.of(
+                "error of " + item.id() + ", " + quantity.key().replace('_', ' '),
+                quantity.differenceUnit(),
+                inputs,
+                derivation
+                        .map(d -> Parts.over(inputs, Derivation.parts(parts), d.within(model)))
+                        .orElseGet(() -> Parts.over(inputs, parts, model)));
+    }
+
+    /** The mirror's lines. */
+    private Lines mirror(Lines reading) {
         Characterisation study = job.characterisation();
         String evidence = "characterisation " + study.number();
-        Lines lines = reading.reference("d_", "dew point", job.reference(Quantity.DEW_POINT), dewPoint)
+        return reading.reference("d_", "dew point", job.reference(Quantity.DEW_POINT), dewPoint)
                 .halfWidth("d_cont", "dew point: condensate", study.condensate(), "K", Origin.ASSUMED, evidence)
                 .halfWidth(
                         "d_line",
@@ -42,16 +107,7 @@ record Situation(
                         "K",
                         Origin.CERTIFICATE,
                         evidence)
-                .pressureDifference(mirrorAboveChamber, study.pressureDifference(), evidence)
-                .reference("t_", "air temperature", job.reference(Quantity.TEMPERATURE), temperature)
-                .place(place(), evidence);
-        StatedLines.addTo(
-                lines,
-                model,
-                corrected(job, Quantity.DEW_POINT, dewPoint.mean()),
-                model.chamberPascals() + mirrorAboveChamber,
-                corrected(job, Quantity.TEMPERATURE, temperature.mean()));
-        return model.budget("error of " + item.id() + ", relative humidity", lines.all());
+                .pressureDifference(mirrorAboveChamber, study.pressureDifference(), evidence);
     }
 
     /** Lines of a reading of temperature, completed. */

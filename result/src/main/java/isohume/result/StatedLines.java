@@ -27,6 +27,24 @@ final class StatedLines {
      * @throws isohume.moistair.OutsideRange where nothing is stated of a formula, for instance beyond 70 to 110 kPa
      */
     static void addTo(Lines lines, HumidityModel model, double dewPoint, double mirrorPascals, double celsius) {
+        add(lines, model, dewPoint, mirrorPascals, "e_air", "the air temperature", celsius, Phase.WATER);
+    }
+
+    /** The same, of a mirror's dew point that is expressed over another phase than its deposit. */
+    static void addConversionTo(
+            Lines lines, HumidityModel model, double dewPoint, double mirrorPascals, double other, Phase over) {
+        add(lines, model, dewPoint, mirrorPascals, "e_over", "the same over the other phase", other, over);
+    }
+
+    private static void add(
+            Lines lines,
+            HumidityModel model,
+            double dewPoint,
+            double mirrorPascals,
+            String symbol,
+            String where,
+            double celsius,
+            Phase phase) {
         MoistAir air = model.air();
         Temperature point = Temperature.ofCelsius(dewPoint);
         Temperature at = Temperature.ofCelsius(celsius);
@@ -39,20 +57,19 @@ final class StatedLines {
                 air.saturationSource(deposit).toString());
         add(
                 lines,
-                "e_air",
-                "saturation equation at the air temperature, relative",
-                air.saturationUncertainty(at, Phase.WATER),
-                air.saturationSource(Phase.WATER).toString());
+                symbol,
+                "saturation equation at " + where + ", relative",
+                air.saturationUncertainty(at, phase),
+                air.saturationSource(phase).toString());
         StatedUncertainty atMirror = air.enhancementUncertainty(point, Pressure.ofPascals(mirrorPascals), deposit);
-        StatedUncertainty inChamber =
-                air.enhancementUncertainty(at, Pressure.ofPascals(model.chamberPascals()), Phase.WATER);
+        StatedUncertainty inChamber = air.enhancementUncertainty(at, Pressure.ofPascals(model.chamberPascals()), phase);
         boolean mirror = atMirror.standard() >= inChamber.standard();
         add(
                 lines,
                 "f_eq",
                 "ratio of enhancement factors, relative",
                 mirror ? atMirror : inChamber,
-                air.enhancementSource(mirror ? deposit : Phase.WATER).toString());
+                air.enhancementSource(mirror ? deposit : phase).toString());
     }
 
     private static void add(Lines lines, String symbol, String words, StatedUncertainty stated, String source) {

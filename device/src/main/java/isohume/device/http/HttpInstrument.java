@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.device.http;
 
-import isohume.device.Channel;
-import isohume.device.Instrument;
 import isohume.device.Reading;
 import isohume.device.Trouble;
+import isohume.device.driver.Described;
 import isohume.device.json.JsonCodec;
 import isohume.device.line.Deadline;
 import isohume.device.line.Tap;
@@ -28,7 +27,7 @@ import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicBoolean;
 
 /** Gets the document anew for each read. */
-final class HttpInstrument implements Instrument {
+final class HttpInstrument extends Described {
     private final HttpDescription description;
     private final Tap tap;
     private final InstantSource clock;
@@ -40,19 +39,10 @@ final class HttpInstrument implements Instrument {
     private volatile boolean closed;
 
     HttpInstrument(HttpDescription description, Tap tap, InstantSource clock) {
+        super(description);
         this.description = description;
         this.tap = tap;
         this.clock = clock;
-    }
-
-    @Override
-    public String id() {
-        return description.id();
-    }
-
-    @Override
-    public List<Channel> channels() {
-        return description.channels();
     }
 
     @Override

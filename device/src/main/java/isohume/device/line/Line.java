@@ -19,6 +19,9 @@ import org.jspecify.annotations.Nullable;
  * A line of bytes to one place, shared by all devices there. It connects when first asked and again after it was lost. A
  * thread takes the line, asks, and releases it; no call outlasts its deadline. What was heard is a reply only if the
  * question says so; after anything else the line makes sure that the next question does not get it for an answer.
+ *
+ * <p>A question that went unanswered may be answered yet. Where replies carry no numbers, such a reply is waited for until
+ * another time limit has passed, by the next question with half of the time it has, and then is thrown away as late.
  */
 public final class Line implements AutoCloseable {
     private static final int SILENCES = 2; // then the far end may have forgotten the connection: make a new one
@@ -34,6 +37,9 @@ public final class Line implements AutoCloseable {
     private int number;
     private int silences;
     private boolean doubt;
+    private Deadline owed =
+            Deadline.in(Duration.ZERO); // a reply to a question that went unanswered may come until then
+    private boolean late; // such a reply came during this question
 
     Line(Place place, Tap tap) {
         this.place = place;
@@ -70,8 +76,12 @@ public final class Line implements AutoCloseable {
         } catch (IOException e) {
             return new Heard.Nothing<>(Trouble.UNPLUGGED, "no connection to " + place + ": " + reason(e));
         }
+        late = false;
         Heard<R> heard = exchange(open, question, deadline);
         boolean silent = heard instanceof Heard.Nothing<R> nothing && nothing.trouble() == Trouble.SILENCE;
+        if (silent && !question.numbered()) {
+            owed = Deadline.in(deadline.limit());
+        }
         silences = silent ? silences + 1 : 0;
         if (silences >= SILENCES) {
             drop();
@@ -99,7 +109,10 @@ public final class Line implements AutoCloseable {
             kept = new byte[0];
             return new Heard.Nothing<>(Trouble.GARBLED, e.what());
         } catch (SocketTimeoutException e) {
-            return new Heard.Nothing<>(Trouble.SILENCE, "no reply from " + place + " within " + deadline.limitText());
+            return new Heard.Nothing<>(
+                    Trouble.SILENCE,
+                    "no reply from " + place + " within " + deadline.limitText()
+                            + (late ? "; the reply to an earlier question came late and was not used" : ""));
         } catch (IOException e) {
             drop();
             return new Heard.Nothing<>(Trouble.UNPLUGGED, "the connection to " + place + " was lost: " + reason(e));
@@ -163,10 +176,14 @@ public final class Line implements AutoCloseable {
         }
     }
 
-    /** Whether nothing comes for a while; what comes is kept. */
+    /** Whether nothing comes for a while, a longer one while a late reply may come; what comes is kept. */
     private boolean quiet(Wire open, Deadline deadline) throws IOException {
+        long awaited = Math.min(owed.millisLeft(), deadline.millisLeft() / 2);
+        Duration quiet = Duration.ofMillis(Math.max(QUIET.toMillis(), awaited));
         try {
-            kept = joined(open, kept, deadline.orIn(QUIET));
+            kept = joined(open, kept, deadline.orIn(quiet));
+            owed = Deadline.in(Duration.ZERO);
+            late = true;
             return false;
         } catch (Broken | SocketTimeoutException e) {
             return true;

@@ -39,7 +39,8 @@ public interface Question<R> {
 
     /**
      * Whether a reply tells which question it belongs to. Where it does not, the line throws away what lies there before
-     * a question, and after a silence it waits whether a second reply follows the first, which then was late.
+     * a question, and after a silence it waits for the reply that may still come, and whether a second reply follows the
+     * first, which then was late.
      */
     boolean numbered();
 }

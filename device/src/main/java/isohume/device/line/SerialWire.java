@@ -42,7 +42,7 @@ final class SerialWire implements Wire {
             throw new IOException("there is no such port; is the cable in, and the name right?", e);
         }
         boolean taken =
-                port.setComPortParameters(place.baud(), place.dataBits(), place.stopBits(), parity(place.parity()))
+                port.setComPortParameters(place.baud(), place.dataBits(), stopBits(place), parity(place.parity()))
                         && port.setFlowControl(SerialPort.FLOW_CONTROL_DISABLED)
                         && port.setComPortTimeouts(SerialPort.TIMEOUT_READ_SEMI_BLOCKING, STEP_MS, 0);
         if (!taken || !port.openPort()) {
@@ -51,6 +51,11 @@ final class SerialWire implements Wire {
         }
         long bits = 1L + place.dataBits() + place.stopBits() + (place.parity() == Place.Parity.NONE ? 0 : 1);
         return new SerialWire(port, Math.max(1_750_000L, 3_500_000_000L * bits / place.baud()));
+    }
+
+    /** The library's numbers for them are not how many they are: its 2 is one and a half. */
+    private static int stopBits(Place.Serial place) {
+        return place.stopBits() == 2 ? SerialPort.TWO_STOP_BITS : SerialPort.ONE_STOP_BIT;
     }
 
     private static int parity(Place.Parity parity) {

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.device.modbus;
 
-import isohume.device.Channel;
-import isohume.device.Instrument;
 import isohume.device.Reading;
 import isohume.device.Trouble;
+import isohume.device.driver.Described;
 import isohume.device.line.Deadline;
 import isohume.device.line.Line;
 import java.time.Instant;
@@ -12,7 +11,7 @@ import java.time.InstantSource;
 import java.util.List;
 
 /** Moves the registers of a description over a line. */
-final class ModbusInstrument implements Instrument {
+final class ModbusInstrument extends Described {
     private static final int GAP = 8; // reading a few idle registers costs less than another request
 
     private final ModbusDescription description;
@@ -24,22 +23,13 @@ final class ModbusInstrument implements Instrument {
 
     /** @param release what lets go of the line */
     ModbusInstrument(ModbusDescription description, Line line, InstantSource clock, Runnable release) {
+        super(description);
         this.description = description;
         this.codec = new ReadingCodec(description);
         this.line = line;
         this.clock = clock;
         this.release = release;
         this.plan = ReadPlan.of(codec.spans(), GAP);
-    }
-
-    @Override
-    public String id() {
-        return description.id();
-    }
-
-    @Override
-    public List<Channel> channels() {
-        return description.channels();
     }
 
     @Override

@@ -7,10 +7,9 @@ import com.hivemq.client.mqtt.mqtt3.Mqtt3AsyncClient;
 import com.hivemq.client.mqtt.mqtt3.Mqtt3Client;
 import com.hivemq.client.mqtt.mqtt3.exceptions.Mqtt3ConnAckException;
 import com.hivemq.client.mqtt.mqtt3.message.publish.Mqtt3Publish;
-import isohume.device.Channel;
-import isohume.device.Instrument;
 import isohume.device.Reading;
 import isohume.device.Trouble;
+import isohume.device.driver.Described;
 import isohume.device.driver.Newest;
 import isohume.device.line.Deadline;
 import isohume.device.line.Heard;
@@ -26,7 +25,7 @@ import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 
 /** Subscribes from the first read on, and again whenever the connection was lost. */
-final class MqttInstrument implements Instrument {
+final class MqttInstrument extends Described {
     private static final long FIRST_PAUSE_MS = 50;
     private static final long LONGEST_PAUSE_MS = 1000;
 
@@ -38,20 +37,11 @@ final class MqttInstrument implements Instrument {
     private @Nullable Mqtt3AsyncClient client;
 
     MqttInstrument(MqttDescription description, Tap tap, InstantSource clock) {
+        super(description);
         this.description = description;
         this.tap = tap;
         this.clock = clock;
         description.topics().forEach(topic -> newest.put(topic, new Newest<>(description.mostAge())));
-    }
-
-    @Override
-    public String id() {
-        return description.id();
-    }
-
-    @Override
-    public List<Channel> channels() {
-        return description.channels();
     }
 
     @Override

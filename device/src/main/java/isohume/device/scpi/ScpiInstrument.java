@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.device.scpi;
 
-import isohume.device.Channel;
-import isohume.device.Instrument;
 import isohume.device.Reading;
 import isohume.device.Trouble;
+import isohume.device.driver.Described;
 import isohume.device.line.Deadline;
 import isohume.device.line.Heard;
 import isohume.device.line.Line;
@@ -16,7 +15,7 @@ import java.util.List;
 import java.util.Map;
 
 /** Sends a meter its queries, and asks for its error queue when one stays without an answer. */
-final class ScpiInstrument implements Instrument {
+final class ScpiInstrument extends Described {
     private final ScpiDescription description;
     private final Line line;
     private final InstantSource clock;
@@ -24,20 +23,11 @@ final class ScpiInstrument implements Instrument {
 
     /** @param release what lets go of the line */
     ScpiInstrument(ScpiDescription description, Line line, InstantSource clock, Runnable release) {
+        super(description);
         this.description = description;
         this.line = line;
         this.clock = clock;
         this.release = release;
-    }
-
-    @Override
-    public String id() {
-        return description.id();
-    }
-
-    @Override
-    public List<Channel> channels() {
-        return description.channels();
     }
 
     @Override

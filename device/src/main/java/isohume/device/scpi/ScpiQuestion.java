@@ -16,9 +16,10 @@ final class ScpiQuestion implements Question<ScpiSaid> {
         this.errors = ask.equals(ERRORS);
     }
 
+    /** Nothing else looks like an entry of the error queue, so that one can be asked for at once after a silence. */
     @Override
     public boolean numbered() {
-        return false;
+        return errors;
     }
 
     @Override

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.device.text;
 
-import isohume.device.Channel;
-import isohume.device.Instrument;
 import isohume.device.Reading;
 import isohume.device.Trouble;
+import isohume.device.driver.Described;
 import isohume.device.driver.Newest;
 import isohume.device.line.Deadline;
 import isohume.device.line.Heard;
@@ -16,7 +15,7 @@ import java.util.concurrent.locks.LockSupport;
 import org.jspecify.annotations.Nullable;
 
 /** Listens to a device that talks by itself, on a thread of its own from the first read on. */
-final class OverheardInstrument implements Instrument {
+final class OverheardInstrument extends Described {
     private static final long PAUSE_NANOS = 100_000_000; // before a lost line is tried again
 
     private final TextDescription description;
@@ -29,21 +28,12 @@ final class OverheardInstrument implements Instrument {
 
     /** @param release what lets go of the line */
     OverheardInstrument(TextDescription description, Line line, InstantSource clock, Runnable release) {
+        super(description);
         this.description = description;
         this.line = line;
         this.clock = clock;
         this.release = release;
         this.newest = new Newest<>(description.mostAge());
-    }
-
-    @Override
-    public String id() {
-        return description.id();
-    }
-
-    @Override
-    public List<Channel> channels() {
-        return description.channels();
     }
 
     @Override

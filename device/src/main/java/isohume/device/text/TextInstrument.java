@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package isohume.device.text;
 
-import isohume.device.Channel;
-import isohume.device.Instrument;
 import isohume.device.Reading;
 import isohume.device.Trouble;
+import isohume.device.driver.Described;
 import isohume.device.line.Deadline;
 import isohume.device.line.Heard;
 import isohume.device.line.Line;
@@ -15,7 +14,7 @@ import java.util.List;
 import java.util.Map;
 
 /** Asks a device line by line. */
-final class TextInstrument implements Instrument {
+final class TextInstrument extends Described {
     private final TextDescription description;
     private final Line line;
     private final InstantSource clock;
@@ -23,20 +22,11 @@ final class TextInstrument implements Instrument {
 
     /** @param release what lets go of the line */
     TextInstrument(TextDescription description, Line line, InstantSource clock, Runnable release) {
+        super(description);
         this.description = description;
         this.line = line;
         this.clock = clock;
         this.release = release;
-    }
-
-    @Override
-    public String id() {
-        return description.id();
-    }
-
-    @Override
-    public List<Channel> channels() {
-        return description.channels();
     }
 
     @Override

@@ -4,6 +4,7 @@ package isohume.station.bench;
 import isohume.device.Chamber;
 import isohume.device.Instrument;
 import isohume.device.driver.Abreast;
+import isohume.device.driver.Commanded;
 import isohume.device.driver.DeviceDescription;
 import isohume.device.driver.Devices;
 import isohume.moistair.MoistAir;
@@ -14,8 +15,8 @@ import java.time.Duration;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.Function;
-import java.util.function.UnaryOperator;
 
 /**
  * A worksheet's bench with its lines open. Closing it lets go of them and leaves the chamber as it is.
@@ -40,11 +41,11 @@ public record OpenBench(Bench bench, Devices devices, List<Connected> connected,
      */
     public static OpenBench of(
             Worksheet worksheet, Function<String, DeviceDescription> descriptions, InstantSource clock) {
-        return of(worksheet, descriptions, clock, others -> others);
+        return of(worksheet, descriptions, clock, Bench::new);
     }
 
     /**
-     * As {@link #of}; all but the chamber are read at the same time, so that one that is dead delays no other.
+     * As {@link #of}; all are read at the same time, so that one that is dead delays no other.
      *
      * @param patience how long a poll waits for the slowest of them; what is later is taken by the next poll
      */
@@ -53,14 +54,18 @@ public record OpenBench(Bench bench, Devices devices, List<Connected> connected,
             Function<String, DeviceDescription> descriptions,
             Duration patience,
             InstantSource clock) {
-        return of(worksheet, descriptions, clock, others -> List.of(new Abreast(others, patience, clock)));
+        return of(worksheet, descriptions, clock, (chamber, others) -> {
+            List<Instrument> all = new ArrayList<>(List.of(chamber));
+            all.addAll(others);
+            return new Bench(new Commanded(chamber), List.of(new Abreast(all, patience, clock)));
+        });
     }
 
     private static OpenBench of(
             Worksheet worksheet,
             Function<String, DeviceDescription> descriptions,
             InstantSource clock,
-            UnaryOperator<List<Instrument>> together) {
+            BiFunction<Chamber, List<Instrument>, Bench> together) {
         Ears ears = new Ears();
         Devices devices = new Devices(ears);
         List<Connected> connected = new ArrayList<>();
@@ -74,7 +79,7 @@ public record OpenBench(Bench bench, Devices devices, List<Connected> connected,
             throw new IllegalArgumentException(
                     "the bench names no chamber that can be told where to go; its description needs a chamber section");
         }
-        Bench bench = new Bench(chamber, together.apply(opened.subList(1, opened.size())))
+        Bench bench = together.apply(chamber, opened.subList(1, opened.size()))
                 .watched(worksheet.bounds(), worksheet.policies())
                 .going(new Way(
                         worksheet.capacity().reach(),

@@ -63,11 +63,11 @@ public final class RecordedRun {
         List<Recording> recordings = new ArrayList<>();
         course.recorded().stream() // a point that was taken again comes after those that were recorded before it
                 .sorted(Comparator.comparingLong(RunFact.Recorded::first))
-                .forEach(recorded -> recordings.add(recording(course, recorded)));
+                .forEach(recorded -> recordings.add(recording(course, worksheet.readChannels(), recorded)));
         return Evaluation.of(worksheet.job(), recordings);
     }
 
-    private Recording recording(Course course, RunFact.Recorded recorded) {
+    private Recording recording(Course course, List<String> channels, RunFact.Recorded recorded) {
         MoistAir air = MoistAir.by(course.started().formulation());
         int count = Math.toIntExact(recorded.last() - recorded.first() + 1);
         List<Recording.Row> rows = new ArrayList<>();
@@ -77,7 +77,7 @@ public final class RecordedRun {
                 Moment moment = Moment.of(observed, course.roles(), air);
                 if (moment.referencesWhole()) {
                     deposit = oneOf(deposit, moment, recorded.point());
-                    rows.add(row(moment, course.roles(), course.entries().besides(entry.number())));
+                    rows.add(row(moment, channels, course.entries().besides(entry.number())));
                 }
             }
         }
@@ -103,9 +103,9 @@ public final class RecordedRun {
         return moment.deposit();
     }
 
-    private static Recording.Row row(Moment moment, Roles roles, Map<String, Double> read) {
+    private static Recording.Row row(Moment moment, List<String> channels, Map<String, Double> read) {
         Map<String, Double> shown = new LinkedHashMap<>(read);
-        for (String channel : roles.instruments()) {
+        for (String channel : channels) {
             Double value = moment.shown().get(channel);
             if (value != null) {
                 shown.put(channel, value);

@@ -107,7 +107,7 @@ public final class RecordedElsewhere {
     }
 
     private void take(Item item, RecordedFile file, int row, int point, double at) {
-        for (Specification channel : item.channels()) {
+        for (Specification channel : item.read()) {
             Optional<BigDecimal> value = file.table()
                     .column(channel.quantity().key())
                     .flatMap(column -> file.table().shown(row, column));
@@ -169,9 +169,9 @@ public final class RecordedElsewhere {
     /** By humidity and by temperature; the one that tells more. */
     private Alignment found(Item item, RecordedFile file) {
         Alignment best = new Refused(Alignment.Reason.TOO_SHORT, "no channel of the plan is in its file");
-        for (Specification channel : item.channels()) {
+        for (Specification channel : item.read()) {
             Optional<TimedValues> values = file.values(channel.quantity().key());
-            if (values.isPresent()) {
+            if (values.isPresent() && channel.quantity() != Quantity.DEW_POINT) {
                 boolean humid = channel.quantity() == Quantity.RELATIVE_HUMIDITY;
                 best = better(
                         best, ClockAlignment.of(humid ? reference.humidity() : reference.temperature(), values.get()));

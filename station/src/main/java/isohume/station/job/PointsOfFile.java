@@ -48,7 +48,7 @@ final class PointsOfFile {
     }
 
     private void checkChannels() {
-        List<String> known = worksheet.channels();
+        List<String> known = worksheet.readChannels();
         for (Channel channel : readings.channels()) {
             if (!known.contains(channel.id())) {
                 refuse(

@@ -3,6 +3,7 @@ package isohume.station.job;
 
 import isohume.device.recorded.RecordedReadings;
 import isohume.quantity.Point;
+import isohume.quantity.Quantity;
 import isohume.result.Evaluation;
 import isohume.result.Item;
 import isohume.result.PointResult;
@@ -97,11 +98,13 @@ public record Reckoning(Results results, List<String> remarks) {
                                     && p.point().number() == n))
                     .map(String::valueOf)
                     .toList();
+            String key = item.key(channel.quantity());
+            boolean computed = channel.derived() || channel.quantity() == Quantity.DEW_POINT;
+            String why = computed ? "fewer than 2 readings that a formula covers" : "fewer than 2 readings";
             if (without.size() == recordings.size()) {
-                remarks.add(item.key(channel.quantity()) + " has no readings and no result");
+                remarks.add(key + " has " + (computed ? why : "no readings") + " and no result");
             } else if (!without.isEmpty()) {
-                remarks.add(item.key(channel.quantity()) + " has fewer than 2 readings at point "
-                        + String.join(", ", without) + " and no result there");
+                remarks.add(key + " has " + why + " at point " + String.join(", ", without) + " and no result there");
             }
         }
     }

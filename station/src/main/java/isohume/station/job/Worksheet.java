@@ -5,6 +5,7 @@ import isohume.device.sheet.Sheet;
 import isohume.moistair.Formulation;
 import isohume.moistair.MoistAir;
 import isohume.quantity.DewPoint;
+import isohume.quantity.Quantity;
 import isohume.result.Item;
 import isohume.result.Job;
 import isohume.result.Prediction;
@@ -140,7 +141,7 @@ public record Worksheet(
         return new Worksheet(
                 job,
                 points,
-                bench.roles(withoutDisplays(channels(items), displays)),
+                bench.roles(withoutDisplays(judged(items), displays)),
                 devices,
                 displays,
                 depositBy,
@@ -185,20 +186,25 @@ public record Worksheet(
         return party;
     }
 
-    private static List<String> channels(List<Item> items) {
+    /** Channels that a run waits for; a dew point that is read is recorded beside them. */
+    private static List<String> judged(List<Item> items) {
         return items.stream()
-                .flatMap(item -> item.channels().stream().map(c -> item.key(c.quantity())))
+                .flatMap(item -> item.read().stream()
+                        .filter(c -> c.quantity() != Quantity.DEW_POINT)
+                        .map(c -> item.key(c.quantity())))
+                .toList();
+    }
+
+    /** Every channel of the instruments under test that is read and not derived. */
+    public List<String> readChannels() {
+        return job.items().stream()
+                .flatMap(item -> item.read().stream().map(c -> item.key(c.quantity())))
                 .toList();
     }
 
     private static List<String> withoutDisplays(List<String> channels, List<DisplayedChannel> displays) {
         List<String> read = displays.stream().map(DisplayedChannel::id).toList();
         return channels.stream().filter(id -> !read.contains(id)).toList();
-    }
-
-    /** Every channel of the instruments under test, whoever reads it. */
-    List<String> channels() {
-        return channels(job.items());
     }
 
     private static void refuseTwice(Sheet plan, List<Item> items) {

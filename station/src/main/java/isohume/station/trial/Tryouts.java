@@ -13,7 +13,6 @@ import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The trials of devices at this station. A device of the bench is read as the bench has it connected; while a run is at
@@ -179,7 +178,6 @@ public final class Tryouts {
         }
         tryouts.add(tryout);
         while (tryouts.size() > MOST_KEPT) {
-            @Nullable
             Tryout oldest =
                     tryouts.stream().filter(one -> !one.atWork()).findFirst().orElseThrow();
             boolean unused = tryouts.remove(oldest);

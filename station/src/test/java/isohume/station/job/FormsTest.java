@@ -119,6 +119,62 @@ class FormsTest {
         assertEquals("", finds(benches, bare));
     }
 
+    private static final String DERIVED = """
+                  dew_point: {derived-from: [relative_humidity, temperature], below-zero: frost, tolerance: 1, tolerance-from: maker}
+            """;
+
+    private String withDewPoint(String line) {
+        return plan.replaceFirst("(?m)^( +)temperature: .*resolution.*$", "$0\n$1" + line.strip());
+    }
+
+    @Test
+    void a_dew_point_can_be_derived_and_the_run_does_not_wait_for_it() {
+        Worksheet read = read(withDewPoint(DERIVED), bench);
+        assertEquals("", finds(plans, withDewPoint(DERIVED)));
+        assertEquals(3, read.job().items().getFirst().channels().size(), "two that are read and one that is derived");
+        assertTrue(read.roles().instruments().stream().noneMatch(id -> id.endsWith("dew_point")));
+        assertTrue(read.readChannels().stream().noneMatch(id -> id.endsWith("dew_point")));
+    }
+
+    @Test
+    void a_dew_point_that_is_shown_is_kept_though_the_run_does_not_wait_for_it() {
+        String shown =
+                withDewPoint("dew_point: {resolution: 0.1, below-zero: dew, tolerance: 1, tolerance-from: maker}");
+        Worksheet read = read(shown, bench);
+        assertEquals("", finds(plans, shown));
+        assertTrue(read.roles().instruments().stream().noneMatch(id -> id.endsWith("dew_point")));
+        assertTrue(read.readChannels().getLast().endsWith("/temperature"));
+        assertEquals(
+                1,
+                read.readChannels().stream()
+                        .filter(id -> id.endsWith("/dew_point"))
+                        .count());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "'below-zero: frost, '| ''| below-zero is missing",
+                "frost| rime| below-zero",
+                "'[relative_humidity, temperature]'| '[relative_humidity]'| does not follow from relative_humidity",
+                "'[relative_humidity, temperature]'| '[dew_point, temperature]'| does not follow from dew_point",
+                "'tolerance: 1,'| 'tolerance: 1, resolution: 0.1,'| resolution",
+            })
+    void a_derived_channel_that_says_too_little_or_too_much_is_refused(String good, String bad, String told) {
+        String wrong = withDewPoint(DERIVED.replace(good, bad == null ? "" : bad));
+        SheetError error = assertThrows(SheetError.class, () -> read(wrong, bench));
+        assertTrue(String.valueOf(error.getMessage()).contains(told), error::getMessage);
+        assertNotEquals("", finds(plans, wrong));
+    }
+
+    @Test
+    void a_dew_point_of_an_instrument_without_a_temperature_cannot_be_derived() {
+        String alone = withDewPoint(DERIVED).replaceFirst("(?m)^ +temperature: .*resolution.*$\n", "");
+        SheetError error = assertThrows(SheetError.class, () -> read(alone, bench));
+        assertTrue(String.valueOf(error.getMessage()).contains("are not all read"), error::getMessage);
+    }
+
     @Test
     void faults_watch_and_hooks_of_every_kind_are_read_and_follow_the_schemas() {
         String faults = "faults:\n"

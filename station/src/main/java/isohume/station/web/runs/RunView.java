@@ -2,6 +2,7 @@
 package isohume.station.web.runs;
 
 import io.quarkus.qute.RawString;
+import isohume.certificate.DewPoints;
 import isohume.certificate.ErrorPlot;
 import isohume.quantity.Quantity;
 import isohume.result.Item;
@@ -34,12 +35,14 @@ public record RunView(
      * Results of one quantity of one instrument.
      *
      * @param anchor a name that is unique on the page
+     * @param remark what has to be said about dew points and derived channels; may be empty
      * @param plot the error plot as an {@code svg} element
      */
     public record Table(
             String anchor,
             String instrument,
             String about,
+            String remark,
             Quantity quantity,
             String unit,
             String differenceUnit,
@@ -59,8 +62,7 @@ public record RunView(
         List<Table> tables = new ArrayList<>();
         for (Item item : found.job().items()) {
             for (Specification channel : item.channels()) {
-                table(summary.run(), found, item, channel.quantity(), tables.size() + 1)
-                        .ifPresent(tables::add);
+                table(summary.run(), found, item, channel, tables.size() + 1).ifPresent(tables::add);
             }
         }
         return new RunView(
@@ -72,7 +74,8 @@ public record RunView(
                 found.hysteresis().stream().map(RunView::hysteresis).toList());
     }
 
-    private static Optional<Table> table(String run, Results results, Item item, Quantity quantity, int number) {
+    private static Optional<Table> table(String run, Results results, Item item, Specification channel, int number) {
+        Quantity quantity = channel.quantity();
         List<PointResult> points = results.of(item.id()).stream()
                 .filter(p -> p.quantity() == quantity)
                 .toList();
@@ -84,6 +87,7 @@ public record RunView(
                 "result-" + number,
                 item.id(),
                 item.kind() + ", " + item.maker() + " " + item.model() + ", serial number " + item.serial(),
+                DewPoints.remark(channel, points),
                 quantity,
                 quantity.unit(),
                 quantity.differenceUnit(),
