@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             DemoCommand.class,
             ServeCommand.class,
+            EnterCommand.class,
             EvaluateCommand.class,
             PlanCommand.class,
             ImportCommand.class,
