@@ -97,8 +97,10 @@ public final class Attainable {
         double wet = Air.ratio(streams.saturatorEfficiency() * Air.saturation(saturator, total), total);
         double coldest =
                 Math.min(wall(celsius, room), celsius + parameters.enclosure().doorChill() * (room - celsius));
-        double dew =
-                100 * Math.min(DEW_MARGIN, parameters.guard()) * Air.saturation(coldest, total) / Air.saturation(celsius, total);
+        double dew = 100
+                * Math.min(DEW_MARGIN, parameters.guard())
+                * Air.saturation(coldest, total)
+                / Air.saturation(celsius, total);
         double most = Math.min(percent(withLeak(wet), celsius), dew) - 2 * SENSORS_OFF;
         return Math.min(WETTEST_SET - SENSORS_OFF, most);
     }

@@ -58,42 +58,122 @@ public record BenchParameters(
 
     public BenchParameters with(Enclosure other) {
         return new BenchParameters(
-                other, sorption, streams, surroundings, uniformity, mirror, thermometer, transmitters, guard, noise, drawn);
+                other,
+                sorption,
+                streams,
+                surroundings,
+                uniformity,
+                mirror,
+                thermometer,
+                transmitters,
+                guard,
+                noise,
+                drawn);
     }
 
     public BenchParameters with(Sorption other) {
         return new BenchParameters(
-                enclosure, other, streams, surroundings, uniformity, mirror, thermometer, transmitters, guard, noise, drawn);
+                enclosure,
+                other,
+                streams,
+                surroundings,
+                uniformity,
+                mirror,
+                thermometer,
+                transmitters,
+                guard,
+                noise,
+                drawn);
     }
 
     public BenchParameters with(Streams other) {
         return new BenchParameters(
-                enclosure, sorption, other, surroundings, uniformity, mirror, thermometer, transmitters, guard, noise, drawn);
+                enclosure,
+                sorption,
+                other,
+                surroundings,
+                uniformity,
+                mirror,
+                thermometer,
+                transmitters,
+                guard,
+                noise,
+                drawn);
     }
 
     public BenchParameters with(Surroundings other) {
         return new BenchParameters(
-                enclosure, sorption, streams, other, uniformity, mirror, thermometer, transmitters, guard, noise, drawn);
+                enclosure,
+                sorption,
+                streams,
+                other,
+                uniformity,
+                mirror,
+                thermometer,
+                transmitters,
+                guard,
+                noise,
+                drawn);
     }
 
     public BenchParameters with(Uniformity other) {
         return new BenchParameters(
-                enclosure, sorption, streams, surroundings, other, mirror, thermometer, transmitters, guard, noise, drawn);
+                enclosure,
+                sorption,
+                streams,
+                surroundings,
+                other,
+                mirror,
+                thermometer,
+                transmitters,
+                guard,
+                noise,
+                drawn);
     }
 
     public BenchParameters with(MirrorSpecification other) {
         return new BenchParameters(
-                enclosure, sorption, streams, surroundings, uniformity, other, thermometer, transmitters, guard, noise, drawn);
+                enclosure,
+                sorption,
+                streams,
+                surroundings,
+                uniformity,
+                other,
+                thermometer,
+                transmitters,
+                guard,
+                noise,
+                drawn);
     }
 
     public BenchParameters with(ThermometerSpecification other) {
         return new BenchParameters(
-                enclosure, sorption, streams, surroundings, uniformity, mirror, other, transmitters, guard, noise, drawn);
+                enclosure,
+                sorption,
+                streams,
+                surroundings,
+                uniformity,
+                mirror,
+                other,
+                transmitters,
+                guard,
+                noise,
+                drawn);
     }
 
     public BenchParameters withTransmitters(List<TransmitterSpecification> others) {
         return new BenchParameters(
-                enclosure, sorption, streams, surroundings, uniformity, mirror, thermometer, others, guard, noise, drawn);
+                enclosure,
+                sorption,
+                streams,
+                surroundings,
+                uniformity,
+                mirror,
+                thermometer,
+                others,
+                guard,
+                noise,
+                drawn);
     }
 
     public BenchParameters withGuard(double share) {

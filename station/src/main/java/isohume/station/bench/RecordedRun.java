@@ -12,8 +12,8 @@ import isohume.result.Results;
 import isohume.result.StillToCome;
 import isohume.run.Course;
 import isohume.run.Moment;
-import isohume.run.Roles;
 import isohume.run.RunFact;
+import isohume.run.Roles;
 import isohume.run.RunNotation;
 import isohume.station.job.Worksheet;
 import java.util.ArrayList;
@@ -77,7 +77,8 @@ public final class RecordedRun {
                 Moment moment = Moment.of(observed, course.roles(), air);
                 if (moment.referencesWhole()) {
                     deposit = oneOf(deposit, moment, recorded.point());
-                    rows.add(row(moment, channels, course.entries().besides(entry.number())));
+                    rows.add(row(
+                            moment, course.roles(), channels, course.entries().besides(entry.number())));
                 }
             }
         }
@@ -103,7 +104,7 @@ public final class RecordedRun {
         return moment.deposit();
     }
 
-    private static Recording.Row row(Moment moment, List<String> channels, Map<String, Double> read) {
+    private static Recording.Row row(Moment moment, Roles roles, List<String> channels, Map<String, Double> read) {
         Map<String, Double> shown = new LinkedHashMap<>(read);
         for (String channel : channels) {
             Double value = moment.shown().get(channel);

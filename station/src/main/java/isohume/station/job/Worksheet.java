@@ -159,7 +159,8 @@ public record Worksheet(
         Reach reach = capacity.reach();
         Capacity present = capacity.with(reach.with(reach.streams().observed(dryFloor, wetCeiling)));
         return new Worksheet(
-                job, plan, roles, devices, displays, depositBy, recorded, present, ordering, bounds, policies, hooks, record);
+                job, plan, roles, devices, displays, depositBy, recorded, present, ordering, bounds, policies, hooks,
+                record);
     }
 
     private static Job job(Sheet order, Formulation formulation, BenchSheet bench, List<Item> items) {
