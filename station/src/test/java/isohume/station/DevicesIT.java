@@ -82,6 +82,16 @@ class DevicesIT {
     }
 
     @Test
+    void a_wish_for_nothing_is_refused() {
+        for (String nothing : new String[] {"", "[]", "{}"}) {
+            String said =
+                    String.valueOf(assertThrows(IOException.class, () -> program.post("api/devices/trials", nothing))
+                            .getMessage());
+            assertTrue(said.contains("answered 400"), said);
+        }
+    }
+
+    @Test
     void a_trial_has_an_end() {
         String said = String.valueOf(assertThrows(
                         IOException.class,

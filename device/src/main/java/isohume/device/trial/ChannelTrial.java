@@ -106,8 +106,8 @@ public final class ChannelTrial {
 
     List<String> troubles() {
         List<String> said = new ArrayList<>();
-        details.forEach((trouble, detail) -> said.add(
-                absent + " of " + (absent + values) + " reads gave nothing: " + detail + ". " + advice(trouble)));
+        details.forEach((trouble, detail) -> said.add(absent + " of " + (absent + values) + " reads gave nothing: "
+                + detail + (detail.endsWith("?") ? " " : ". ") + advice(trouble)));
         return said;
     }
 

@@ -4,6 +4,7 @@ package isohume.station.trial;
 import isohume.device.Reading;
 import isohume.device.driver.DeviceDescription;
 import isohume.device.trial.Trial;
+import isohume.station.bench.Leases;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -15,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 public final class Tryout {
     private final int number;
     private final DeviceDescription description;
+    private final String where;
     private final Optional<String> run;
     private final Instant begun;
     private final Duration howLong;
@@ -50,6 +52,7 @@ public final class Tryout {
             Function<Attempt.Listener, Source> source) {
         this.number = number;
         this.description = description;
+        this.where = Leases.numeric(description.place());
         this.run = run;
         this.begun = begun;
         this.howLong = howLong;
@@ -115,6 +118,11 @@ public final class Tryout {
 
     public DeviceDescription description() {
         return description;
+    }
+
+    /** The place of the device, the same however it was written. */
+    String where() {
+        return where;
     }
 
     /** The run whose readings it shows; empty if it reads by itself. */

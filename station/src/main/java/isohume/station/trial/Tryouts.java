@@ -166,9 +166,8 @@ public final class Tryouts {
 
     /** Takes a trial in; what stands against it otherwise. */
     private synchronized Optional<String> admit(Tryout tryout) {
-        String place = Leases.numeric(tryout.description().place());
         for (Tryout other : tryouts) {
-            if (other.atWork() && Leases.numeric(other.description().place()).equals(place)) {
+            if (other.atWork() && other.where().equals(tryout.where())) {
                 return Optional.of("Trial " + other.number() + " is reading at "
                         + other.description().place() + " already; look at that one, or stop it first.");
             }

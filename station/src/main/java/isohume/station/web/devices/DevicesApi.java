@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import isohume.device.driver.DeviceDescription;
 import isohume.device.protocol.Protocol;
+import isohume.station.convert.NotUnderstood;
 import isohume.station.trial.Tryout;
 import isohume.station.trial.Tryouts;
 import isohume.station.web.Desk;
@@ -24,6 +25,7 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.RestPath;
+import org.jspecify.annotations.Nullable;
 
 /** Devices and their trials, as data. */
 @Path("/api/devices")
@@ -75,7 +77,10 @@ public final class DevicesApi {
             description = "{\"device\": \"mirror\", \"seconds\": 60} for a device of the bench, or {\"description\":"
                     + " \"…\", \"seconds\": 60} with a description in YAML; at most 600 seconds. While a run is at work, a"
                     + " device of the bench is not asked anything: the trial shows what the run reads.")
-    public ObjectNode begin(JsonNode asked) {
+    public ObjectNode begin(@Nullable JsonNode asked) {
+        if (asked == null || !asked.isObject()) {
+            throw new NotUnderstood("device", "An object with a device of the bench or a description is needed here.");
+        }
         String seconds = asked.path("seconds").asText("60");
         Wanted wanted = asked.has("device")
                 ? Wanted.ofBench(tryouts(), asked.path("device").asText(), seconds)
