@@ -7,15 +7,19 @@ import isohume.journal.StreamName;
 import isohume.result.Item;
 import isohume.result.Results;
 import isohume.run.Course;
+import isohume.run.Foresight;
 import isohume.run.Order;
 import isohume.run.Phase;
 import isohume.run.RunFact;
+import isohume.run.SeenSoFar;
+import isohume.run.order.FromLessons;
 import isohume.station.Program;
 import isohume.station.bench.RecordedRun;
 import isohume.station.bench.Workplace;
 import isohume.station.imported.Intake;
 import isohume.station.paper.Papers;
 import isohume.station.plan.PastRuns;
+import isohume.station.plan.Prospect;
 import isohume.station.plan.Shelf;
 import isohume.station.web.Desk;
 import java.io.IOException;
@@ -35,6 +39,7 @@ public final class JournalDesk implements Desk {
 
     private final Journal journal;
     private final Optional<Workplace> workplace;
+    private final PastRuns past;
     private final Shelf shelf;
     private final InstantSource clock;
     private final ZoneId zone;
@@ -61,10 +66,20 @@ public final class JournalDesk implements Desk {
             String remark) {
         this.journal = journal;
         this.workplace = workplace;
-        this.shelf = new Shelf(plans, workplace.map(Workplace::worksheet), new PastRuns(journal)::lessons);
+        this.past = new PastRuns(journal);
+        this.shelf = new Shelf(plans, workplace.map(Workplace::worksheet), past::lessons);
         this.clock = clock;
         this.zone = zone;
         this.remark = remark;
+    }
+
+    @Override
+    public Foresight foresight(String bench) {
+        return workplace
+                .map(Workplace::worksheet)
+                .filter(worksheet -> worksheet.job().benchTitle().equals(bench))
+                .<Foresight>map(worksheet -> new FromLessons(Prospect.times(worksheet, past.lessons(bench))))
+                .orElseGet(SeenSoFar::new);
     }
 
     /** The same with a place where exported files come in. */

@@ -3,8 +3,10 @@ package isohume.station.web;
 
 import isohume.journal.Entry;
 import isohume.result.Results;
+import isohume.run.Foresight;
 import isohume.run.Order;
 import isohume.run.Phase;
+import isohume.run.SeenSoFar;
 import isohume.station.imported.Intake;
 import isohume.station.plan.Shelf;
 import java.time.Instant;
@@ -54,6 +56,11 @@ public interface Desk {
      * @param reason may be empty
      */
     Told order(String run, Order order, String operator, String reason);
+
+    /** How long points take that lie ahead on a bench of that title. */
+    default Foresight foresight(String bench) {
+        return new SeenSoFar();
+    }
 
     /** Plans that can be looked at, and where new ones are kept. */
     Shelf plans();
