@@ -102,7 +102,7 @@ public final class Course {
         point = number;
         target = wanted;
         onTheWay = aim;
-        need(settling).restart(point, at);
+        need(settling).asked(point, wanted, at);
     }
 
     private void keep(RunFact.Recorded whole, Instant at) {

@@ -5,6 +5,7 @@ import isohume.quantity.Point;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -28,6 +29,11 @@ public interface Foresight {
     /** A whole point, from its target to the end of its record, reached from the point before it. */
     Length ofPoint(Course course, int number);
 
+    /** Several whole points, each reached from the one before it. */
+    default Length ofPoints(Course course, List<Integer> numbers) {
+        return numbers.stream().map(number -> ofPoint(course, number)).reduce(Length.NOTHING, Length::plus);
+    }
+
     /** Until the point that is under way is recorded; empty while nobody is at work or a signal gives no ground. */
     default Optional<Length> ofThisPoint(Course course, Instant now) {
         return Remainder.of(course, now);
@@ -48,9 +54,10 @@ public interface Foresight {
         Set<Integer> over = new HashSet<>(course.skipped());
         course.recorded().forEach(r -> over.add(r.point()));
         over.add(course.point());
-        for (Point ahead : course.plan().points()) {
-            rest = over.contains(ahead.number()) ? rest : rest.plus(ofPoint(course, ahead.number()));
-        }
-        return rest;
+        List<Integer> ahead = course.plan().points().stream()
+                .map(Point::number)
+                .filter(number -> !over.contains(number))
+                .toList();
+        return rest.plus(ofPoints(course, ahead));
     }
 }

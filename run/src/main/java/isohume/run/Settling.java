@@ -23,8 +23,13 @@ sealed interface Settling permits FixedSettling, TailSettling {
 
     void take(Moment moment);
 
-    /** Forgets what was seen on the way to another target. */
+    /** Forgets what was seen before. */
     void restart(int point, Instant at);
+
+    /** The chamber was asked for a target: what was seen on the way to another says nothing about this one. */
+    default void asked(int point, Setpoint target, Instant at) {
+        restart(point, at);
+    }
 
     /** The judgement of every signal. */
     List<Waiting> waiting(@Nullable Setpoint target);

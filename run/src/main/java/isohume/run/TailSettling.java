@@ -2,20 +2,27 @@
 package isohume.run;
 
 import isohume.device.Setpoint;
+import isohume.quantity.Quantity;
+import isohume.quantity.Temperature;
 import isohume.run.settling.Lagged;
+import isohume.run.settling.Lateness;
+import isohume.run.settling.Outlook;
 import isohume.run.settling.Owed;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /** By what is still to come, measured by the uncertainty that the results are to have. */
 final class TailSettling implements Settling {
     // Standard deviations of what comes late of a change, as a share of it: common practice, no source. Polymer sensors
-    // are said to owe up to 0.4 % of a change of humidity; makes differ, so it is not taken for the most they may owe.
-    private static final double LATE_OF_HUMIDITY = 0.004;
+    // are said to owe up to 0.4 % of a change of humidity, which evenly spread is 0.23 %; makes differ, so it is more.
+    private static final double LATE_OF_HUMIDITY = 0.003;
     private static final double LATE_OF_TEMPERATURE = 0.002; // heat along stems and cables
 
     // Where nobody said what a result is to have: common practice for a dew point reference, no source
@@ -30,6 +37,8 @@ final class TailSettling implements Settling {
     private final Lagged humidity = new Lagged();
     private final Lagged temperature = new Lagged();
     private final List<Tailed> signals = new ArrayList<>();
+    private final Map<String, Tailed> thermal = new HashMap<>(); // differences of temperature, by channel
+    private @Nullable Temperature warmth; // that was asked for
     private int point;
     private Instant askedAt = Instant.MAX;
     private Instant latest = Instant.EPOCH;
@@ -39,19 +48,37 @@ final class TailSettling implements Settling {
         this.record = rules.interval().multipliedBy(rules.mostReadings());
         this.targets = targets;
         for (Watched watched : Watched.all(roles)) {
-            signals.add(new Tailed(watched, owed(watched), rules.interval(), signals.size()));
+            Lateness lateness = new Lateness();
+            Tailed one = new Tailed(watched, owed(watched, lateness), lateness, rules.interval(), signals.size());
+            signals.add(one);
+            if (watched.difference() && watched.thermal()) {
+                thermal.put(watched.display(), one);
+            }
         }
     }
 
-    private Owed owed(Watched watched) {
+    private Owed owed(Watched watched, Lateness lateness) {
         if (!watched.difference()) {
             return Owed.nothing();
         }
-        return watched.thermal()
-                ? Owed.nothing().and(LATE_OF_TEMPERATURE, temperature)
-                : Owed.nothing()
-                        .and(LATE_OF_HUMIDITY, humidity)
-                        .and(() -> LATE_OF_TEMPERATURE * PER_KELVIN * humidity.value(), temperature);
+        if (watched.thermal()) {
+            return Owed.nothing().and(() -> LATE_OF_TEMPERATURE * lateness.scale(), temperature);
+        }
+        String temperatureOf = watched.display().replaceFirst("/.*", "/" + Quantity.TEMPERATURE.key());
+        return Owed.nothing()
+                .and(() -> LATE_OF_HUMIDITY * lateness.scale(), humidity)
+                .and(
+                        () -> LATE_OF_TEMPERATURE * PER_KELVIN * humidity.value(),
+                        temperature,
+                        () -> PER_KELVIN * humidity.value() * kelvinToCome(temperatureOf));
+    }
+
+    /** What is still to come of a temperature, if it is among those that are read. */
+    private double kelvinToCome(String channel) {
+        return Optional.ofNullable(thermal.get(channel))
+                .flatMap(Tailed::outlook)
+                .map(shown -> Outlook.size(shown.toCome()))
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     @Override
@@ -68,6 +95,18 @@ final class TailSettling implements Settling {
         point = asked;
         askedAt = at;
         signals.forEach(Tailed::restart);
+    }
+
+    /** A change of humidity does not end what a temperature is on its way to; its tail is the better known. */
+    @Override
+    public void asked(int number, Setpoint target, Instant at) {
+        boolean warms = !target.temperature().equals(warmth);
+        warmth = target.temperature();
+        askedAt = at;
+        signals.stream()
+                .filter(signal -> warms || !signal.watched().thermal())
+                .forEach(signal -> signal.begin(LOSING * rule.share() * target(signal.watched())));
+        point = number;
     }
 
     @Override

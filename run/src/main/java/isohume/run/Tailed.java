@@ -6,6 +6,7 @@ import isohume.run.Waiting.Criterion;
 import isohume.run.settling.Closing;
 import isohume.run.settling.Display;
 import isohume.run.settling.Lagged;
+import isohume.run.settling.Lateness;
 import isohume.run.settling.Outlook;
 import isohume.run.settling.Owed;
 import isohume.run.settling.Tail;
@@ -24,6 +25,7 @@ final class Tailed {
 
     private final Watched watched;
     private final Owed owed;
+    private final Lateness lateness;
     private final Tail tail;
     private final int turn;
     private final Closing closing = new Closing();
@@ -36,9 +38,10 @@ final class Tailed {
     private Instant due = Instant.EPOCH;
 
     /** @param turn its place among the signals */
-    Tailed(Watched watched, Owed owed, Duration interval, int turn) {
+    Tailed(Watched watched, Owed owed, Lateness lateness, Duration interval, int turn) {
         this.watched = watched;
         this.owed = owed;
+        this.lateness = lateness;
         this.tail = new Tail(interval.toMillis() / 1000.0);
         this.turn = turn % TURNS;
         this.display = new Display(watched.quantity(), Bounds.usual().still());
@@ -72,6 +75,19 @@ final class Tailed {
 
     private static double seconds(Instant at) {
         return at.toEpochMilli() / 1000.0;
+    }
+
+    /**
+     * Begins anew, and keeps what has been shown of how late it is.
+     *
+     * @param settled the most that may be to come if what is to come is late and nothing else
+     */
+    void begin(double settled) {
+        judge(Duration.ZERO)
+                .map(Outlook::toCome)
+                .filter(toCome -> Outlook.size(toCome) <= settled)
+                .ifPresent(toCome -> lateness.learn(toCome, owed.late()));
+        restart();
     }
 
     void restart() {

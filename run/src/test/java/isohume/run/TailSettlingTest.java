@@ -115,6 +115,23 @@ class TailSettlingTest {
     }
 
     @Test
+    void a_change_of_humidity_alone_leaves_a_temperature_its_tail() {
+        TailSettling warm = of(List.of("P-1/temperature"), Duration.ofSeconds(10));
+        warm.asked(1, TARGET, START);
+        for (int i = 0; i < 120; i++) {
+            clock += 10;
+            double shown = Math.rint((23.1 + 0.01 * random.nextGaussian()) * 100) / 100;
+            warm.take(moment(50, Map.of("P-1/temperature", shown), 0.01));
+        }
+        Setpoint wetter = new Setpoint(TARGET.temperature(), RelativeHumidity.ofPercent(70));
+        warm.asked(2, wetter, START.plusSeconds(1200));
+        assertTrue(warm.waiting(wetter).getLast().settled());
+        Setpoint warmer = new Setpoint(Temperature.ofCelsius(40), RelativeHumidity.ofPercent(70));
+        warm.asked(3, warmer, START.plusSeconds(1210));
+        assertFalse(warm.waiting(warmer).getLast().settled());
+    }
+
+    @Test
     void what_is_recorded_says_of_every_channel_what_was_still_to_come() {
         settling.restart(1, START);
         pass(1200, false);

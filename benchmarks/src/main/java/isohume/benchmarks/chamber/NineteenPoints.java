@@ -4,6 +4,7 @@ package isohume.benchmarks.chamber;
 import isohume.moistair.Formulation;
 import isohume.moistair.MoistAir;
 import isohume.quantity.DewPoint;
+import isohume.quantity.Point;
 import isohume.quantity.Pressure;
 import isohume.quantity.Temperature;
 import isohume.simulator.Attainable;
@@ -59,6 +60,24 @@ final class NineteenPoints {
         return percents.stream()
                 .map(String::valueOf)
                 .collect(Collectors.joining(", ", "  - {temperature: " + celsius + ", humidity: [", "]}\n"));
+    }
+
+    /** Points in any order, as a plan has them: those that follow each other at one temperature are a leg. */
+    static String legs(List<Point> order) {
+        StringBuilder legs = new StringBuilder();
+        for (int from = 0, to; from < order.size(); from = to) {
+            to = from + 1;
+            while (to < order.size()
+                    && order.get(to).temperature().equals(order.get(from).temperature())) {
+                to++;
+            }
+            legs.append(leg(
+                    (int) Math.round(order.get(from).temperature().celsius()),
+                    order.subList(from, to).stream()
+                            .map(point -> (int) Math.round(point.humidity().percent()))
+                            .toList()));
+        }
+        return legs.toString();
     }
 
     private static List<Integer> upAndDown(Attainable reach, int celsius) {

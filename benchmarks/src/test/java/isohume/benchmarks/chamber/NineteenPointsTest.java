@@ -28,6 +28,22 @@ class NineteenPointsTest {
     }
 
     @Test
+    void points_in_another_order_are_legs_again() {
+        Job job = Job.of("portable", PORTABLE, 1);
+        List<Point> points = new java.util.ArrayList<>(job.worksheet().plan().points());
+        points.add(0, points.remove(5)); // the first at 23 °C
+        assertEquals("""
+                  - {temperature: 23, humidity: [10]}
+                  - {temperature: 10, humidity: [10, 30, 56, 70, 90]}
+                  - {temperature: 23, humidity: [30, 50, 70, 90, 70, 50, 30, 10]}
+                  - {temperature: 40, humidity: [10, 25, 41, 56, 71]}
+                """, NineteenPoints.legs(points));
+        List<Point> again = job.with(points).worksheet().plan().points();
+        assertEquals(19, again.size());
+        assertEquals(points.get(8).humidity(), again.get(8).humidity());
+    }
+
+    @Test
     void no_point_has_a_dew_point_close_to_freezing() {
         MoistAir air = MoistAir.by(Formulation.HARDY_1998);
         for (long seed = 1; seed <= 50; seed++) {

@@ -10,7 +10,7 @@ import java.util.function.DoubleSupplier;
  * assumption, held until readings say otherwise.
  */
 public final class Owed {
-    private record Part(DoubleSupplier share, Lagged driver) {}
+    private record Part(DoubleSupplier share, Lagged driver, DoubleSupplier most) {}
 
     private final List<Part> parts;
 
@@ -25,26 +25,44 @@ public final class Owed {
     /**
      * And a share of how far a driver's followers are behind it.
      *
-     * @param share standard deviation of the share, in the signal's unit per unit of the driver
+     * @param share standard deviation of the share as it is now, in the signal's unit per unit of the driver
      */
-    public Owed and(double share, Lagged driver) {
-        return and(() -> share, driver);
+    public Owed and(DoubleSupplier share, Lagged driver) {
+        return and(share, driver, () -> Double.POSITIVE_INFINITY);
     }
 
-    /** The same with a share that depends on something. */
-    public Owed and(DoubleSupplier share, Lagged driver) {
+    /**
+     * The same where something else tells of it too.
+     *
+     * @param most that it can be by that, in the signal's unit
+     */
+    public Owed and(DoubleSupplier share, Lagged driver, DoubleSupplier most) {
         List<Part> more = new ArrayList<>(parts);
-        more.add(new Part(share, driver));
+        more.add(new Part(share, driver, most));
         return new Owed(more);
     }
 
-    /** Standard deviation of what is owed with the k-th time constant. */
-    double with(int k) {
-        double square = 0;
+    /** Standard deviation of what is owed, by time constant. */
+    double[] now() {
+        double[] all = new double[TimeConstants.COUNT];
         for (Part part : parts) {
-            double one = part.share().getAsDouble() * part.driver().behind(k);
-            square += one * one;
+            double share = Math.abs(part.share().getAsDouble());
+            double most = part.most().getAsDouble();
+            for (int k = 0; k < all.length; k++) {
+                all[k] = Math.hypot(
+                        all[k], Math.min(most, share * Math.abs(part.driver().behind(k))));
+            }
         }
-        return Math.sqrt(square);
+        return all;
+    }
+
+    /** Standard deviation of all that is owed, whichever late time constant it has. */
+    public double late() {
+        double squares = 0;
+        double[] all = now();
+        for (int k = TimeConstants.EARLY; k < TimeConstants.COUNT; k++) {
+            squares += all[k] * all[k];
+        }
+        return Math.sqrt(squares / (TimeConstants.COUNT - TimeConstants.EARLY));
     }
 }

@@ -11,12 +11,13 @@ final class Prior {
 
     private final double[] spread = new double[TimeConstants.COUNT];
 
-    Prior(Window window, Owed owed) {
+    /** @param owed standard deviation of what is owed, by time constant */
+    Prior(Window window, double[] owed) {
         double range = window.range();
         for (int k = 0; k < spread.length; k++) {
             double tau = TimeConstants.seconds(k);
             double most = range * StrictMath.exp(-window.seconds() / tau);
-            spread[k] = Math.max(SMALLEST, Math.hypot(owed.with(k), Math.min(most, window.moved(tau))));
+            spread[k] = Math.max(SMALLEST, Math.hypot(owed[k], Math.min(most, window.moved(tau))));
         }
     }
 

@@ -77,13 +77,14 @@ public final class Tail {
             return Optional.empty();
         }
         Moments moments = new Moments(history);
+        double[] late = owed.now();
         int least = (int) Math.ceil(Math.max(shortest(), leastSeconds) / history.width()) + 1;
         Outlook best = null;
         for (double length = least; Math.round(length) <= history.bins(); length /= NEXT_WINDOW) {
-            Outlook one = outlook(moments, history.bins() - (int) Math.round(length), owed, step);
+            Outlook one = outlook(moments, history.bins() - (int) Math.round(length), late, step);
             best = better(best, one);
         }
-        return Optional.ofNullable(better(best, outlook(moments, 0, owed, step)));
+        return Optional.ofNullable(better(best, outlook(moments, 0, late, step)));
     }
 
     private static @Nullable Outlook better(@Nullable Outlook one, @Nullable Outlook other) {
@@ -93,7 +94,7 @@ public final class Tail {
         return other.toCome().standardUncertainty() < one.toCome().standardUncertainty() ? other : one;
     }
 
-    private @Nullable Outlook outlook(Moments moments, int from, Owed owed, double step) {
+    private @Nullable Outlook outlook(Moments moments, int from, double[] owed, double step) {
         moments.reachBackTo(from);
         Window window = new Window(history, moments, from);
         if (window.present() < FEWEST_STRETCHES / 2) {

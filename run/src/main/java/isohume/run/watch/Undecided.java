@@ -23,6 +23,7 @@ final class Undecided implements Detector {
     private final Duration patience;
     private @Nullable Instant from;
     private @Nullable Instant closeSince;
+    private @Nullable Instant openAt; // the last time
     private int polls;
     private int unknown;
     private int changes;
@@ -38,15 +39,24 @@ final class Undecided implements Detector {
         Instant began = from == null ? poll.at() : from;
         from = began;
         polls++;
+        openAt = openAt == null ? poll.at() : openAt;
         if (answers(poll) && poll.humidity().isEmpty()) {
+            openAt = poll.at();
             unknown++; // changing, or a frost point above 0 °C, from which nothing follows
         }
         OptionalDouble deposit = poll.number(channels.deposit());
         if (deposit.isPresent()) {
-            changes += before != 0 && before != deposit.getAsDouble() ? 1 : 0;
+            if (before != 0 && before != deposit.getAsDouble()) {
+                openAt = poll.at();
+                changes++;
+            }
             before = deposit.getAsDouble();
         }
         if (isClose(poll, seen)) {
+            return;
+        }
+        if (Duration.between(openAt, poll.at()).compareTo(patience.dividedBy(2)) >= 0) {
+            retarget(); // it has kept what it decided on, on a way that is long for other reasons
             return;
         }
         if (poll.still()) {
@@ -94,6 +104,7 @@ final class Undecided implements Detector {
     @Override
     public void retarget() {
         from = null;
+        openAt = null;
         closeSince = null;
         polls = 0;
         unknown = 0;

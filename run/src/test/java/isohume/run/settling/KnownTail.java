@@ -60,7 +60,7 @@ final class KnownTail {
     }
 
     Optional<Outlook> outlook() {
-        return tail.outlook(Owed.nothing().and(0.005, driver), digit, 0);
+        return tail.outlook(Owed.nothing().and(() -> 0.005, driver), digit, 0);
     }
 
     /** Watches until what is to come is within a limit. */

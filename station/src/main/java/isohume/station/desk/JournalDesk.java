@@ -8,10 +8,13 @@ import isohume.result.Item;
 import isohume.result.Results;
 import isohume.run.Course;
 import isohume.run.Entering;
+import isohume.run.Foresight;
 import isohume.run.Order;
 import isohume.run.Phase;
+import isohume.run.SeenSoFar;
 import isohume.run.entry.Appraisal;
 import isohume.run.entry.Word;
+import isohume.run.order.FromLessons;
 import isohume.station.Program;
 import isohume.station.bench.RecordedRun;
 import isohume.station.bench.Workplace;
@@ -19,6 +22,7 @@ import isohume.station.imported.Intake;
 import isohume.station.imported.Photos;
 import isohume.station.paper.Papers;
 import isohume.station.plan.PastRuns;
+import isohume.station.plan.Prospect;
 import isohume.station.plan.Shelf;
 import isohume.station.trial.Tryouts;
 import isohume.station.web.Desk;
@@ -40,6 +44,7 @@ public final class JournalDesk implements Desk {
 
     private final Journal journal;
     private final Optional<Workplace> workplace;
+    private final PastRuns past;
     private final Shelf shelf;
     private final Tryouts tryouts;
     private final InstantSource clock;
@@ -77,7 +82,8 @@ public final class JournalDesk implements Desk {
         this.journal = journal;
         this.evaluations = new Evaluations(journal);
         this.workplace = workplace;
-        this.shelf = new Shelf(plans, workplace.map(Workplace::worksheet), new PastRuns(journal)::lessons);
+        this.past = new PastRuns(journal);
+        this.shelf = new Shelf(plans, workplace.map(Workplace::worksheet), past::lessons);
         this.tryouts = new Tryouts(journal, workplace, InstantSource.system()); // people try devices in their own time
         this.clock = clock;
         this.zone = zone;
@@ -93,6 +99,15 @@ public final class JournalDesk implements Desk {
     @Override
     public Optional<Photos> photos() {
         return photos;
+    }
+
+    @Override
+    public Foresight foresight(String bench) {
+        return workplace
+                .map(Workplace::worksheet)
+                .filter(worksheet -> worksheet.job().benchTitle().equals(bench))
+                .<Foresight>map(worksheet -> new FromLessons(Prospect.times(worksheet, past.lessons(bench))))
+                .orElseGet(SeenSoFar::new);
     }
 
     /** The same with a place where exported files come in. */

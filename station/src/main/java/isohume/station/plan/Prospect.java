@@ -81,8 +81,7 @@ public record Prospect(
         Capacity capacity = worksheet.capacity();
         Attainment attainment = new Attainment(capacity.reach(), air);
         Way way = new Way(capacity.reach(), air);
-        LearnedTimes times =
-                new LearnedTimes(capacity.pace(), way, worksheet.plan().rules(), lessons);
+        LearnedTimes times = times(worksheet, lessons);
         List<Ahead> ahead = new ArrayList<>();
         List<Visit> visits = new ArrayList<>();
         Setpoint here = room(capacity);
@@ -95,6 +94,13 @@ public record Prospect(
         }
         Use use = use(capacity, air, visits, times);
         return new Prospect(worksheet, ahead, times.whole(visits), use, times, lessons.size());
+    }
+
+    /** How long the worksheet's bench takes by its plan's rules, as far as its runs have taught. */
+    public static LearnedTimes times(Worksheet worksheet, List<Lesson> lessons) {
+        Capacity capacity = worksheet.capacity();
+        Way way = new Way(capacity.reach(), MoistAir.by(worksheet.job().formulation()));
+        return new LearnedTimes(capacity.pace(), way, worksheet.plan().rules(), lessons);
     }
 
     /** The chamber before the first point: open to the room. */

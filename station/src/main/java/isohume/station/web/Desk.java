@@ -3,8 +3,10 @@ package isohume.station.web;
 
 import isohume.journal.Entry;
 import isohume.result.Results;
+import isohume.run.Foresight;
 import isohume.run.Order;
 import isohume.run.Phase;
+import isohume.run.SeenSoFar;
 import isohume.run.entry.Appraisal;
 import isohume.run.entry.Word;
 import isohume.station.imported.Intake;
@@ -71,6 +73,11 @@ public interface Desk {
     /** Where photos of displays are kept; empty where no data folder keeps them. */
     default Optional<Photos> photos() {
         return Optional.empty();
+    }
+
+    /** How long points take that lie ahead on a bench of that title. */
+    default Foresight foresight(String bench) {
+        return new SeenSoFar();
     }
 
     /** Plans that can be looked at, and where new ones are kept. */

@@ -11,7 +11,6 @@ import isohume.run.Order;
 import isohume.run.Phase;
 import isohume.run.Rules;
 import isohume.run.RunFact;
-import isohume.run.SeenSoFar;
 import isohume.run.Waiting;
 import isohume.station.web.Clockface;
 import isohume.station.web.Desk;
@@ -30,7 +29,6 @@ import java.util.function.Function;
 
 /** Makes the view of a run at a moment. */
 final class BenchViews {
-    private static final Foresight FORESIGHT = new SeenSoFar();
     private static final String WEDGE =
             "What is still moving, in parts of its limit, since the set point was asked; the table below has the figures";
     private static final String NOTHING = "–";
@@ -57,8 +55,9 @@ final class BenchViews {
     }
 
     private BenchView view() {
-        Optional<Foresight.Length> thisPoint = FORESIGHT.ofThisPoint(course, now);
-        Optional<Foresight.Length> run = FORESIGHT.ofRun(course, now);
+        Foresight foresight = desk.foresight(course.started().bench());
+        Optional<Foresight.Length> thisPoint = foresight.ofThisPoint(course, now);
+        Optional<Foresight.Length> run = foresight.ofRun(course, now);
         RunFact.Started started = course.started();
         List<Waiting> waiting = course.waiting();
         return new BenchView(

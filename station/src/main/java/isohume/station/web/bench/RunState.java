@@ -6,7 +6,6 @@ import isohume.run.Course;
 import isohume.run.Foresight;
 import isohume.run.Moment;
 import isohume.run.RunFact;
-import isohume.run.SeenSoFar;
 import isohume.run.Waiting;
 import isohume.run.settling.Outlook;
 import isohume.station.web.Desk;
@@ -96,16 +95,15 @@ public record RunState(
     }
 
     static Optional<RunState> of(Followed followed, Desk desk) {
-        return followed.look(
-                desk,
-                f -> f.course().hasStarted() ? Optional.of(state(f, desk.clock().instant())) : Optional.empty());
+        return followed.look(desk, f -> f.course().hasStarted() ? Optional.of(state(f, desk)) : Optional.empty());
     }
 
-    private static RunState state(Followed followed, Instant now) {
+    private static RunState state(Followed followed, Desk desk) {
+        Instant now = desk.clock().instant();
         Course course = followed.course();
         RunFact.Started started = course.started();
         Optional<Moment> moment = course.latest();
-        Foresight foresight = new SeenSoFar();
+        Foresight foresight = desk.foresight(started.bench());
         Optional<Foresight.Length> run = foresight.ofRun(course, now);
         return new RunState(
                 followed.run(),
