@@ -87,9 +87,9 @@ public final class Entering {
 
     private RunFact typed(Word.Shown shown, long observed) {
         DisplayedChannel channel = sheet.channel(shown.channel()).orElseThrow();
-        if (reference(course, channel).isEmpty()) {
-            return declined(
-                    shown, new Appraisal.Refused("The references gave no reading at that instant. Read it again."));
+        if (course.latest().filter(m -> m.whole(course.roles())).isEmpty()) {
+            String why = "A reference or another instrument gave no reading at that instant. Read the display again.";
+            return declined(shown, new Appraisal.Refused(why));
         }
         return new RunFact.Typed(
                 course.point(),

@@ -250,6 +250,30 @@ class DisplaysTest {
         assertTrue(declined.why().contains("in approach"), declined.why());
     }
 
+    /** One poll without the probe is no fault, and no row of a record either. */
+    @Test
+    void an_entry_beside_a_poll_that_is_not_whole_is_declined_and_asked_for_again() {
+        Run run = rig.begin(started(Rig.PLAN));
+        boolean[] once = {false};
+        whenWanted(course -> {
+            Instant readAt = rig.time.instant();
+            if (!once[0]) { // the display is read a moment after the poll, so that another poll is made for it
+                once[0] = true;
+                rig.bench.probeSilent = true;
+                readAt = readAt.plusMillis(1);
+            }
+            run.say(new Word.Shown(ID, right(course), readAt, "Ada"));
+        });
+        var before = rig.journal.onAppend;
+        rig.journal.onAppend = fact -> {
+            before.accept(fact);
+            rig.bench.probeSilent &= !(fact instanceof RunFact.Declined);
+        };
+        assertEquals(Ending.COMPLETED, run.carryOut());
+        assertTrue(facts(RunFact.Declined.class).getFirst().why().contains("gave no reading"));
+        assertEquals(2 * ENTRIES, facts(RunFact.Typed.class).size());
+    }
+
     @Test
     void what_is_odd_is_taken_only_with_a_persons_word_that_is_written_down() {
         Run run = rig.begin(started(Rig.PLAN));
