@@ -12,9 +12,9 @@ import java.util.Locale;
  * <p>The logger's readings are compared with the reference's record as a sensor with a lag would have shown it, at every
  * offset within ± 3 h; only what is new in each reading counts, not what the ones before foretell. Lag, housing, gain and
  * level are not known and are fitted; a drift is within ± 6 s/day. The likelihood of what is left over is then averaged
- * over all lags and drifts: its mean is the offset, and what holds 99 % of it the stated uncertainty, of which 95 % are relied on. A lag that the record cannot tell from an
- * offset thus widens the uncertainty. To it come what the lag's form and the width between the reference's readings leave
- * open.
+ * over all lags and drifts: its mean is the offset, and what holds 99 % of it the stated uncertainty, of which 95 % are
+ * relied on. A lag that the record cannot tell from an offset thus widens the uncertainty. To it come what the lag's form
+ * and the width between the reference's readings leave open.
  *
  * <p>Refused is what the likelihood leaves open: offsets apart from each other that are nearly as likely (Δχ² below 25),
  * or one whose expanded uncertainty is above the interval, that is a standard uncertainty above half of it (common
@@ -45,6 +45,12 @@ public final class ClockAlignment {
                     "the logger has " + logger.size() + " readings and the reference " + reference.size()
                             + "; at least " + LEAST_READINGS + " of each are needed");
         }
+        TimedValues thinned =
+                reference.thinned(wanted(logger)); // each second of three days would cost a minute, for nothing
+        return aligned(thinned.size() < LEAST_READINGS ? reference : thinned, logger);
+    }
+
+    private static Alignment aligned(TimedValues reference, TimedValues logger) {
         double smoothing = smoothing(reference, logger);
         Replay replay = Replay.of(reference, step(reference, logger)).smoothed(smoothing);
         Fit fit = new Fit(logger, replay);
@@ -54,10 +60,14 @@ public final class ClockAlignment {
                 .orElseGet(() -> found(scan, replay, fit, width(reference, smoothing), logger));
     }
 
+    /** The width that is fine enough beside the logger's interval, in seconds. */
+    private static double wanted(TimedValues logger) {
+        return Math.clamp(logger.interval() / 10, 1, 30);
+    }
+
     /** A grid that has the reference's own readings on it where these are even. */
     private static double step(TimedValues reference, TimedValues logger) {
-        double wanted = Math.clamp(logger.interval() / 10, 1, 30);
-        double parts = Math.ceil(reference.interval() / wanted);
+        double parts = Math.ceil(reference.interval() / wanted(logger));
         return Math.max(reference.interval() / parts, (reference.last() - reference.first()) / 400_000);
     }
 

@@ -42,6 +42,26 @@ public final class TimedValues {
         return values[place];
     }
 
+    /** Means of what lies within each so many seconds, times and values alike; the same where nothing lies so close. */
+    TimedValues thinned(double within) {
+        if (interval() > within / 2) {
+            return this;
+        }
+        double[] times = new double[seconds.length];
+        double[] means = new double[seconds.length];
+        int count = 0;
+        for (int from = 0, to; from < seconds.length; from = to) {
+            to = from;
+            while (to < seconds.length && seconds[to] < seconds[from] + within) {
+                times[count] += seconds[to];
+                means[count] += values[to++];
+            }
+            times[count] /= to - from;
+            means[count++] /= to - from;
+        }
+        return new TimedValues(Arrays.copyOf(times, count), Arrays.copyOf(means, count));
+    }
+
     double first() {
         return seconds[0];
     }

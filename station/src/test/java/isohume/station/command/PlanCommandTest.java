@@ -57,7 +57,7 @@ class PlanCommandTest {
     @Test
     void a_point_beyond_the_bench_is_told_with_its_limit_and_the_nearest_and_the_exit_code_says_so()
             throws IOException {
-        change("plan.yaml", text -> text.replace("humidity: [20, 50, 75, 50, 20]", "humidity: [20, 50, 95, 50, 20]"));
+        change("plan.yaml", text -> text.replace("humidity: [20, 50, 70, 50, 20]", "humidity: [20, 50, 95, 50, 20]"));
         Said said = Said.by("plan", "check", plan);
         assertEquals(1, said.code());
         assertTrue(said.answer().contains("NOT REACHABLE"), said.answer());

@@ -71,7 +71,7 @@ class EditingTest {
         assertTrue(changed.rows().get(12).words().contains("the wet air is too dry for it"));
         assertEquals(1, changed.form().earlier().size());
         PlanView back = edit(sent("undo"));
-        assertEquals("75", back.rows().get(12).humidity());
+        assertEquals("70", back.rows().get(12).humidity());
         assertEquals(0, back.form().earlier().size());
     }
 
