@@ -6,6 +6,7 @@ const MOVED = 4; // px; less is a tap
 const PAUSE = 450; // ms after the last key
 
 let again = ''; // the handle that had the focus
+let typing = null; // what was being typed while the form was away
 
 const form = () => document.getElementById('editor');
 const map = () => form().querySelector('svg.reach-map');
@@ -120,6 +121,21 @@ function enhance() {
   if (handle) handle.focus();
   again = '';
 }
+
+// The form comes back whole; what was typed since it was sent must not go with the old one.
+document.addEventListener('htmx:beforeRequest', () => {
+  form()?.querySelectorAll('input[id]').forEach(input => { input.dataset.sent = input.value; });
+});
+document.addEventListener('htmx:beforeSwap', () => {
+  const input = document.activeElement;
+  const since = input?.dataset.sent !== undefined && input.value !== input.dataset.sent;
+  typing = since ? { id: input.id, value: input.value } : null;
+});
+document.addEventListener('htmx:afterSettle', () => {
+  const input = typing && document.getElementById(typing.id);
+  if (input) input.value = typing.value;
+  typing = null;
+});
 
 enhance();
 document.addEventListener('htmx:afterSettle', enhance);

@@ -26,9 +26,6 @@ import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.interactions.Actions;
-import org.openqa.selenium.interactions.PointerInput;
-import org.openqa.selenium.interactions.Sequence;
-import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A technician looks on while a point is calibrated, and takes the certificate. In a real Chromium. */
@@ -39,6 +36,7 @@ class BrowserIT {
     private static ChromeDriver browser;
     private static Path pictures;
     private static Path downloads;
+    private static Hands hands;
 
     @BeforeAll
     static void open() throws Exception {
@@ -50,6 +48,7 @@ class BrowserIT {
                                 new java.io.File(from("ISOHUME_BROWSER_DRIVER", "/usr/bin/chromedriver")))
                         .build(),
                 options());
+        hands = new Hands(browser, PATIENCE);
         browser.manage().window().setSize(new Dimension(1280, 800));
         Path data = Files.createTempDirectory("demo");
         program = RunningProgram.with("demo", "--port", "0", "--speed", "150", "--data", data.toString());
@@ -59,8 +58,6 @@ class BrowserIT {
     private static String from(String variable, String usual) {
         return System.getenv().getOrDefault(variable, usual);
     }
-
-    private static final PointerInput FINGER = new PointerInput(PointerInput.Kind.TOUCH, "finger");
 
     private static ChromeOptions options() {
         return new ChromeOptions()
@@ -128,10 +125,10 @@ class BrowserIT {
     void a_run_is_held_by_a_finger_and_goes_on_by_the_keyboard() throws Exception {
         browser.get(program.address());
         until(() -> present("button[value=hold]"), "the button that holds");
-        tap(browser.findElement(By.cssSelector("button[value=hold]")));
+        hands.tap(browser.findElement(By.cssSelector("button[value=hold]")));
         until(() -> phase().equals("held"), "the hold");
         until(() -> present("button[value=resume]"), "the button that goes on");
-        focus("button[value=resume]");
+        hands.focus("button[value=resume]");
         browser.switchTo().activeElement().sendKeys(Keys.ENTER);
         until(() -> !phase().isEmpty() && !phase().equals("held"), "the run that goes on");
     }
@@ -190,7 +187,7 @@ class BrowserIT {
         assertEquals(15, browser.findElements(By.cssSelector(".handle")).size());
 
         WebElement point = browser.findElement(By.id("h-8"));
-        renewed(() -> drag(point, 60));
+        hands.renewed(() -> hands.drag(point, 60));
         until(() -> !field("h-8-rh").equals("85"), "the point that was dragged");
         double dragged = Double.parseDouble(field("h-8-rh"));
         assertTrue(dragged > 55 && dragged < 84, "dragged to " + dragged + " % RH");
@@ -201,22 +198,21 @@ class BrowserIT {
         until(() -> field("t-8").equals("25"), "the point that was moved by keys");
         keep("plan");
 
-        browser.findElement(By.cssSelector("button[value=undo]")).click();
+        hands.click("button[value=undo]");
         until(() -> field("t-8").equals("23"), "the undone move");
         WebElement paper = browser.findElement(By.cssSelector(".paper"));
-        renewed(() -> new Actions(browser).moveToElement(paper, 40, 60).click().perform());
+        hands.renewed(
+                () -> new Actions(browser).moveToElement(paper, 40, 60).click().perform());
         until(() -> browser.findElements(By.cssSelector(".handle")).size() == 16, "the point that was tapped in");
-        renewed(() -> browser.findElement(By.id("h-16-rh")).clear());
-        browser.findElement(By.id("h-16-rh")).sendKeys("99.5", Keys.TAB);
+        hands.type("h-16-rh", "99.5");
+        new Actions(browser).sendKeys(Keys.TAB).perform();
         until(() -> !browser.findElements(By.cssSelector(".row.is-beyond")).isEmpty(), "the reason why not");
-        browser.findElement(By.cssSelector("button[value='axis-dew']")).click();
+        hands.click("button[value='axis-dew']");
         until(() -> browser.findElements(By.cssSelector("svg .q-dew_point")).size() == 1, "the dew-point axis");
         keep("plan-dew-point");
 
-        WebElement title = browser.findElement(By.id("title"));
-        title.clear();
-        title.sendKeys("Another plan");
-        browser.findElement(By.cssSelector("button[value=keep]")).click();
+        hands.type("title", "Another plan");
+        hands.click("button[value=keep]");
         until(() -> browser.getCurrentUrl().contains("kept=0001-another-plan.yaml"), "the new plan's page");
         assertEquals("Another plan", browser.findElement(By.tagName("h1")).getText());
         browser.manage().window().setSize(new Dimension(1024, 600));
@@ -339,42 +335,6 @@ class BrowserIT {
 
     private static boolean present(String what) {
         return !browser.findElements(By.cssSelector(what)).isEmpty();
-    }
-
-    /** Does something to the editor and waits until the form has come back from the program. */
-    private static void renewed(Runnable act) {
-        WebElement form = browser.findElement(By.id("editor"));
-        act.run();
-        new WebDriverWait(browser, PATIENCE).until(ExpectedConditions.stalenessOf(form));
-    }
-
-    /** Goes there with the tabulator alone. */
-    private static void focus(String what) {
-        for (int i = 0; i < 40; i++) {
-            if (Boolean.TRUE.equals(
-                    browser.executeScript("return document.activeElement.matches(arguments[0])", what))) {
-                return;
-            }
-            new Actions(browser).sendKeys(Keys.TAB).perform();
-        }
-        throw new AssertionError("the tabulator does not come to " + what);
-    }
-
-    private static void tap(WebElement what) {
-        browser.perform(List.of(finger(what).addAction(FINGER.createPointerUp(PointerInput.MouseButton.LEFT.asArg()))));
-    }
-
-    private static void drag(WebElement what, int down) {
-        browser.perform(List.of(finger(what)
-                .addAction(FINGER.createPointerMove(Duration.ofMillis(300), PointerInput.Origin.pointer(), 0, down))
-                .addAction(FINGER.createPointerUp(PointerInput.MouseButton.LEFT.asArg()))));
-    }
-
-    private static Sequence finger(WebElement on) {
-        browser.executeScript("arguments[0].scrollIntoView({block: 'center'})", on);
-        return new Sequence(FINGER, 0)
-                .addAction(FINGER.createPointerMove(Duration.ZERO, PointerInput.Origin.fromElement(on), 0, 0))
-                .addAction(FINGER.createPointerDown(PointerInput.MouseButton.LEFT.asArg()));
     }
 
     private static String phase() {
