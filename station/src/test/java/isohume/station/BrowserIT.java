@@ -125,7 +125,7 @@ class BrowserIT {
     void a_run_is_held_by_a_finger_and_goes_on_by_the_keyboard() throws Exception {
         browser.get(program.address());
         until(() -> present("button[value=hold]"), "the button that holds");
-        hands.tap(browser.findElement(By.cssSelector("button[value=hold]")));
+        hands.tap("button[value=hold]");
         until(() -> phase().equals("held"), "the hold");
         until(() -> present("button[value=resume]"), "the button that goes on");
         hands.focus("button[value=resume]");

@@ -28,8 +28,14 @@ final class Hands {
         this.patience = patience;
     }
 
-    void tap(WebElement what) {
-        browser.perform(List.of(finger(what).addAction(FINGER.createPointerUp(LEFT))));
+    void tap(String what) {
+        until(
+                () -> {
+                    WebElement there = browser.findElement(By.cssSelector(what));
+                    browser.perform(List.of(finger(there).addAction(FINGER.createPointerUp(LEFT))));
+                    return true;
+                },
+                what);
     }
 
     void drag(WebElement what, int down) {
